@@ -1,0 +1,46 @@
+package newel.body;
+
+/**
+ * What a hand does. For things in the room `at` is the point it meets (palm, `HAND_POINT` beyond the wrist) in statures
+ * in the pose's own frame; for the thigh `at.x` is the share of the way from hip to knee; for a towel, the head or a free
+ * hand `at` is unused. Share is the part of the body weight that the hand carries down onto a support.
+ */
+public record Hand(Hold hold, Vec at, double share) {
+    public enum Hold {
+        FREE(false, false),
+        CHAIR_BACK(true, true),
+        SEAT(true, true),
+        ARMREST(true, true),
+        COUNTER(true, true),
+        RAIL(true, true),
+        WALL(true, true),
+        BED(true, true),
+        THIGH(false, true),
+        HEAD(false, false),
+        OTHER_HAND(false, true),
+        TOWEL(false, false),
+        BAG(false, false),
+        BOTTLE(false, false),
+        BAND(false, false);
+
+        private final boolean support;
+        private final boolean solved;
+
+        Hold(boolean support, boolean solved) {
+            this.support = support;
+            this.solved = solved;
+        }
+
+        /** A fixed thing that steadies a standing person. */
+        public boolean support() {
+            return support;
+        }
+
+        /** The hand is brought to its point; otherwise the arm's angles stand. */
+        public boolean solved() {
+            return solved;
+        }
+    }
+
+    public static final Hand FREE = new Hand(Hold.FREE, Vec.ZERO, 0);
+}

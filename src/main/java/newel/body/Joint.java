@@ -1,0 +1,11 @@
+package newel.body;
+
+/** A joint whose static net moment is computed, in body weight times stature. */
+public enum Joint {
+    SHOULDER,
+    ELBOW,
+    LOW_BACK,
+    HIP,
+    KNEE,
+    ANKLE
+}

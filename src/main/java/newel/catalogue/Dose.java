@@ -1,0 +1,7 @@
+package newel.catalogue;
+
+/**
+ * Sets of repetitions or of held or moving seconds: one of repetitions and seconds may be 0; both set means repetitions
+ * held for that long.
+ */
+public record Dose(int sets, int repetitions, int seconds) {}

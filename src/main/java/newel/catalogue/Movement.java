@@ -1,0 +1,20 @@
+package newel.catalogue;
+
+import java.util.List;
+
+/**
+ * A family of variants with one purpose.
+ *
+ * @param why what it is good for in daily life, in the client's words
+ * @param claims every claim with its source, or marked common practice
+ */
+public record Movement(
+        String id,
+        String name,
+        String why,
+        Kind kind,
+        Purposes purposes,
+        String reference,
+        List<Fault> faults,
+        List<String> claims,
+        List<Variant> variants) {}

@@ -1,0 +1,18 @@
+package newel.catalogue;
+
+/** Something a variant brings with it that a limit may rule out and that its poses alone do not show. */
+public enum Trait {
+    /** Breath is easily held against effort. */
+    STRAIN,
+    IMPACT,
+    KNEELING,
+    LYING_FLAT,
+    LOADED_TWIST,
+    QUICK_POSITION_CHANGE,
+    QUICK_HEAD_TURN,
+    HEAD_TURN,
+    /** Lifts something from near the floor. */
+    LIFT_FROM_FLOOR,
+    /** Gets down to the floor or up from it. */
+    FLOOR_TRANSFER
+}
