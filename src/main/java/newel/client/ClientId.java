@@ -1,0 +1,3 @@
+package newel.client;
+
+public record ClientId(String value) {}

@@ -1,0 +1,4 @@
+package newel.client;
+
+/** Somebody to call. */
+public record Contact(String name, String phone) {}

@@ -1,0 +1,28 @@
+package newel.client;
+
+/**
+ * Measured at rest; null is not measured.
+ *
+ * @param oxygen saturation, percent
+ * @param posturalDrop fall of the systolic pressure within 3 minutes of standing, mmHg
+ * @param weightGainKg gained over 1 to 3 days, asked of people with heart failure
+ * @param symptoms feels it: light-headed, headache, sight changed, chest pain
+ */
+public record Vitals(
+        Integer systolic,
+        Integer diastolic,
+        Integer restingPulse,
+        Integer oxygen,
+        Double temperatureC,
+        Integer posturalDrop,
+        Double weightGainKg,
+        Answer symptoms) {
+
+    public static Vitals notMeasured() {
+        return new Vitals(null, null, null, null, null, null, null, Answer.UNKNOWN);
+    }
+
+    public static Vitals of(int systolic, int diastolic, int restingPulse) {
+        return new Vitals(systolic, diastolic, restingPulse, null, null, null, null, Answer.UNKNOWN);
+    }
+}
