@@ -11,11 +11,11 @@ import java.util.Set;
 public record Answers<Q extends Enum<Q>>(Map<Q, Answer> given) {
 
     public Answers {
-        given = given.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(given));
+        given = given.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<Q, Answer>(given));
     }
 
     public static <Q extends Enum<Q>> Answers<Q> notAsked() {
-        return new Answers<>(Map.of());
+        return new Answers<>(Map.<Q, Answer>of());
     }
 
     /** Every question asked: yes to these, no to all others. */
