@@ -1,0 +1,144 @@
+package newel.body;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The base of support seen from above (X forward, Z right): the hull of what stands on the ground. A seat counts with the
+ * part that is sat on; a hand on a support is a force and not part of the base (limit of the model).
+ */
+record Base(List<Vec> hull) {
+    /** From the sit bones to the middle of the thigh, ahead of the hip centres (design choice). */
+    private static final double SAT_BEHIND = 0.06;
+
+    private static final double SAT_AHEAD = 0.12;
+    private static final double SAT_HALF_WIDTH = 0.10;
+    private static final double BED_REACH = 0.6;
+
+    static Base of(Posed posed) {
+        List<Vec> points = new ArrayList<>();
+        Contacts contacts = posed.contacts();
+        Vec pelvis = posed.trunk().pelvis();
+        switch (contacts.ground()) {
+            case FEET -> {}
+            case SEAT_BACK, SEAT_EDGE -> rectangle(points, pelvis, SAT_BEHIND, SAT_AHEAD, SAT_HALF_WIDTH);
+            case BED -> rectangle(points, pelvis, BED_REACH, BED_REACH, BED_REACH / 2);
+            case KNEES -> {
+                rectangle(points, posed.rightLeg().knee(), 0.2, 0.02, 0.03);
+                rectangle(points, posed.leftLeg().knee(), 0.2, 0.02, 0.03);
+            }
+        }
+        for (Side side : Side.values()) {
+            if (contacts.foot(side).carries()) {
+                foot(points, posed, side);
+            }
+        }
+        return new Base(hull(points));
+    }
+
+    private static void rectangle(List<Vec> points, Vec at, double behind, double ahead, double halfWidth) {
+        for (double x : new double[] {-behind, ahead}) {
+            for (double z : new double[] {-halfWidth, halfWidth}) {
+                points.add(new Vec(at.x() + x, 0, at.z() + z));
+            }
+        }
+    }
+
+    private static void foot(List<Vec> points, Posed posed, Side side) {
+        LegAt leg = posed.leg(side);
+        Vec aside = leg.foot().z().times(Build.HALF_FOOT);
+        Foot.Placement placement = posed.contacts().foot(side).placement();
+        Vec back = placement == Foot.Placement.BALL ? leg.ball() : leg.heel();
+        Vec front = placement == Foot.Placement.HEEL
+                ? leg.heel().plus(leg.foot().x().times(0.02))
+                : posed.toe(side);
+        for (Vec end : List.of(back, front)) {
+            points.add(end.plus(aside));
+            points.add(end.minus(aside));
+        }
+    }
+
+    /** Andrew's monotone chain, anticlockwise in the X–Z plane. */
+    static List<Vec> hull(List<Vec> points) {
+        List<Vec> sorted = points.stream()
+                .sorted(Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::z))
+                .toList();
+        if (sorted.size() < 3) {
+            return sorted;
+        }
+        List<Vec> lower = chain(sorted);
+        List<Vec> upper = chain(sorted.reversed());
+        lower.removeLast();
+        upper.removeLast();
+        lower.addAll(upper);
+        return lower;
+    }
+
+    private static List<Vec> chain(List<Vec> sorted) {
+        List<Vec> chain = new ArrayList<>();
+        for (Vec point : sorted) {
+            while (chain.size() >= 2 && turn(chain.get(chain.size() - 2), chain.getLast(), point) <= 0) {
+                chain.removeLast();
+            }
+            chain.add(point);
+        }
+        return chain;
+    }
+
+    private static double turn(Vec a, Vec b, Vec c) {
+        return (b.x() - a.x()) * (c.z() - a.z()) - (b.z() - a.z()) * (c.x() - a.x());
+    }
+
+    /** Signed distance of a point from the edge, inside positive; minus infinity when there is no base. */
+    double margin(Vec point) {
+        if (hull.size() < 3) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double inside = Double.POSITIVE_INFINITY;
+        double outside = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < hull.size(); i++) {
+            Vec a = hull.get(i);
+            Vec b = hull.get((i + 1) % hull.size());
+            inside = Math.min(inside, turn(a, b, point) / flat(a, b));
+            outside = Math.min(outside, fromEdge(a, b, point));
+        }
+        return inside >= 0 ? inside : -outside;
+    }
+
+    private static double fromEdge(Vec a, Vec b, Vec point) {
+        double length = flat(a, b);
+        double along =
+                ((point.x() - a.x()) * (b.x() - a.x()) + (point.z() - a.z()) * (b.z() - a.z())) / (length * length);
+        return flat(a.towards(b, Math.max(0, Math.min(1, along))), point);
+    }
+
+    /** Least distance between two parallel lines that hold the base. */
+    double width() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < hull.size() && hull.size() > 2; i++) {
+            Vec a = hull.get(i);
+            Vec b = hull.get((i + 1) % hull.size());
+            double most = 0;
+            for (Vec point : hull) {
+                most = Math.max(most, turn(a, b, point) / flat(a, b));
+            }
+            least = Math.min(least, most);
+        }
+        return Double.isInfinite(least) ? 0 : least;
+    }
+
+    double area() {
+        double twice = 0;
+        for (int i = 0; i < hull.size(); i++) {
+            Vec a = hull.get(i);
+            Vec b = hull.get((i + 1) % hull.size());
+            twice += a.x() * b.z() - b.x() * a.z();
+        }
+        return twice / 2;
+    }
+
+    private static double flat(Vec a, Vec b) {
+        return Math.hypot(b.x() - a.x(), b.z() - a.z());
+    }
+}

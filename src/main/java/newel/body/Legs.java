@@ -1,0 +1,78 @@
+package newel.body;
+
+/** Places a leg: by its angles when the foot is free, by two bones when the foot has a place. */
+final class Legs {
+    /** Clear of the full stretch, where the hinge plane is lost. */
+    private static final double ALMOST_STRAIGHT = 0.9998;
+
+    static LegAt free(TrunkAt trunk, Leg leg, Side side) {
+        int s = side.sign();
+        Rot thigh = trunk.pelvisTurn()
+                .then(Rot.aboutZ(leg.flex()))
+                .then(Rot.aboutX(-s * leg.abd()))
+                .then(Rot.aboutY(-s * leg.out()));
+        Rot shank = thigh.then(Rot.aboutZ(-leg.knee()));
+        Rot foot = shank.then(Rot.aboutZ(leg.ankle()))
+                .then(Rot.aboutY(-s * leg.footTurn()))
+                .then(Rot.aboutX(s * leg.footTip()));
+        Vec hip = trunk.hip(side);
+        Vec knee = hip.minus(thigh.y().times(Build.THIGH));
+        return new LegAt(hip, knee, knee.minus(shank.y().times(Build.SHANK)), thigh, shank, foot, 0);
+    }
+
+    static LegAt placed(TrunkAt trunk, Leg leg, Side side, Vec ankle, Rot foot) {
+        LegAt wished = free(trunk, leg, side);
+        TwoBones.Reached r =
+                TwoBones.LEG.reach(wished.hip(), ankle, wished.thigh().z(), true);
+        return new LegAt(wished.hip(), r.middle(), r.end(), r.upperTurn(), r.lowerTurn(), foot, r.missed());
+    }
+
+    /** Turn of a placed foot in the world. */
+    static Rot turn(Foot foot, Side side) {
+        return Rot.aboutY(-side.sign() * foot.turn()).then(Rot.aboutZ(foot.pitch()));
+    }
+
+    /** Where the ankle of a placed foot is: a pitched foot pivots on its heel or its ball. */
+    static Vec ankle(Foot foot, Side side) {
+        Vec flat = new Vec(foot.x(), foot.height() + Build.ANKLE_HEIGHT, foot.z());
+        if (foot.pitch() == 0) {
+            return flat;
+        }
+        double ahead = foot.pitch() > 0 ? -Build.HEEL_BEHIND : Build.BALL_AHEAD;
+        Vec pivot = new Vec(ahead, -Build.ANKLE_HEIGHT, 0);
+        Rot level = Rot.aboutY(-side.sign() * foot.turn());
+        return flat.plus(level.of(pivot)).minus(turn(foot, side).of(pivot));
+    }
+
+    /** Lowers or shifts the pelvis until every placed foot is within a leg's reach of its hip. */
+    static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis) {
+        Vec at = pelvis;
+        for (int pass = 0; pass < 8; pass++) {
+            for (Side side : Side.values()) {
+                Foot foot = contacts.foot(side);
+                if (foot.placed()) {
+                    at = pulled(pose, side, ankle(foot, side), at);
+                }
+            }
+        }
+        return at;
+    }
+
+    private static Vec pulled(Pose pose, Side side, Vec ankle, Vec pelvis) {
+        Vec hip = TrunkAt.of(pose, pelvis).hip(side);
+        double most = ALMOST_STRAIGHT * (Build.THIGH + Build.SHANK);
+        double length = hip.distance(ankle);
+        return length <= most ? pelvis : pelvis.plus(ankle.minus(hip).unit().times(length - most));
+    }
+
+    /** The leg's angles as solved. */
+    static Leg angles(TrunkAt trunk, Leg leg, LegAt at, Side side) {
+        Leg hip = Angles.hip(leg, trunk.pelvisTurn().inverse().then(at.thigh()), side);
+        Rot knee = at.thigh().inverse().then(at.shank());
+        double bend = Math.toDegrees(Math.atan2(-knee.x().y(), knee.x().x()));
+        Leg bent = new Leg(hip.flex(), hip.abd(), hip.out(), bend, leg.ankle(), 0, 0);
+        return Angles.ankle(bent, at.shank().inverse().then(at.foot()), side);
+    }
+
+    private Legs() {}
+}

@@ -1,0 +1,94 @@
+package newel.body;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a path asks of a body: peaks over the whole path, sampled between the key poses. */
+public final class Statics {
+    /** Poses sampled from one key pose to the next; halving the step changes no peak by more than about a degree. */
+    public static final int STEPS = 10;
+
+    /** Lower than the heart by this much counts as below it, statures (design choice). */
+    private static final double BELOW = 0.02;
+
+    public static Demands demands(List<KeyPose> keyPoses) {
+        return demands(keyPoses, Masses.WINTER);
+    }
+
+    public static Demands demands(List<KeyPose> keyPoses, Masses masses) {
+        List<Posed> samples = new Path(keyPoses).samples(STEPS);
+        Map<Motion, Peak> angles = new EnumMap<>(Motion.class);
+        Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
+        for (Posed posed : samples) {
+            Motions.of(posed).forEach((motion, peak) -> angles.merge(motion, peak, Peak::max));
+            loads(posed, masses).forEach((joint, peak) -> loads.merge(joint, peak, Peak::max));
+        }
+        return new Demands(
+                angles,
+                loads,
+                samples.stream()
+                        .mapToDouble(posed -> margin(posed, masses))
+                        .min()
+                        .orElseThrow(),
+                samples.stream().mapToDouble(Statics::fingertips).max().orElseThrow(),
+                samples.stream().anyMatch(Statics::headBelowHeart),
+                samples.stream().filter(Statics::armsHigh).count() / (double) samples.size(),
+                samples.stream().mapToDouble(Statics::handShare).max().orElseThrow(),
+                samples.stream()
+                        .mapToDouble(posed -> Base.of(posed).width())
+                        .min()
+                        .orElseThrow());
+    }
+
+    /** Centre of mass, statures. */
+    public static Vec centreOfMass(Posed posed, Masses masses) {
+        return Bodies.centre(new Bodies(posed, masses).all());
+    }
+
+    /** Signed distance of the centre of mass inside the base of support, statures. */
+    public static double margin(Posed posed, Masses masses) {
+        return Base.of(posed).margin(centreOfMass(posed, masses));
+    }
+
+    /** Net moment at a joint, body weight times stature, as a vector in the world. */
+    public static Vec moment(Posed posed, Masses masses, Joint joint, Side side) {
+        return new Moments(posed, masses).at(joint, side);
+    }
+
+    private static Map<Joint, Peak> loads(Posed posed, Masses masses) {
+        Moments moments = new Moments(posed, masses);
+        Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
+        for (Joint joint : Joint.values()) {
+            loads.put(joint, new Peak(moments.size(joint, Side.LEFT), moments.size(joint, Side.RIGHT)));
+        }
+        return loads;
+    }
+
+    private static double fingertips(Posed posed) {
+        return Math.max(
+                posed.rightArm().fingertip().y(), posed.leftArm().fingertip().y());
+    }
+
+    private static boolean headBelowHeart(Posed posed) {
+        return posed.contacts().ground() != Ground.BED
+                && posed.trunk().head().y() < posed.trunk().heart().y() - BELOW;
+    }
+
+    private static boolean armsHigh(Posed posed) {
+        boolean upright = posed.trunk().thoraxTurn().y().y() > 0.7;
+        return upright && (high(posed.rightArm()) || high(posed.leftArm()));
+    }
+
+    private static boolean high(ArmAt arm) {
+        return arm.elbow().y() >= arm.shoulder().y() - 0.01;
+    }
+
+    private static double handShare(Posed posed) {
+        return Math.max(
+                posed.contacts().rightHand().share(),
+                posed.contacts().leftHand().share());
+    }
+
+    private Statics() {}
+}
