@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param why what it is good for in daily life, in the client's words
  * @param claims every claim with its source, or marked common practice
+ * @param standingOnly why nobody can do it seated or lying; empty for most movements
  */
 public record Movement(
         String id,
@@ -17,4 +18,5 @@ public record Movement(
         String reference,
         List<Fault> faults,
         List<String> claims,
+        String standingOnly,
         List<Variant> variants) {}

@@ -1,0 +1,81 @@
+package newel.catalogue;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the catalogue's files, one a movement, in the order of their names. */
+public final class Catalogues {
+    private static final YAMLMapper YAML = YAMLMapper.builder()
+            .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+            .build();
+
+    /** What the catalogue says about itself; it lies beside the movements. */
+    private static final String ABOUT = "/newel/catalogue/about.txt";
+
+    /** The shipped catalogue. */
+    public static ReadCatalogue read() {
+        try {
+            URI uri = Catalogues.class.getResource(ABOUT).toURI();
+            if (!uri.getScheme().equals("jar")) {
+                return read(Path.of(uri).getParent());
+            }
+            try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
+                return read(jar.getPath(ABOUT).getParent());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    public static ReadCatalogue read(Path folder) {
+        List<Flaw> flaws = new ArrayList<>();
+        List<Movement> movements = new ArrayList<>();
+        for (Path file : yamlIn(folder)) {
+            tree(file, flaws).ifPresent(node -> movements.add(MovementReader.read(name(file), node, flaws)));
+        }
+        return flaws.isEmpty() ? new ReadCatalogue.Sound(new Catalogue(movements)) : new ReadCatalogue.Broken(flaws);
+    }
+
+    private static List<Path> yamlIn(Path folder) {
+        try (var files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Optional<JsonNode> tree(Path file, List<Flaw> flaws) {
+        try {
+            return Optional.of(YAML.readTree(Files.readString(file)));
+        } catch (JsonProcessingException e) {
+            flaws.add(new Flaw(name(file), "", "line " + e.getLocation().getLineNr() + ": " + e.getOriginalMessage()));
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString();
+    }
+
+    private Catalogues() {}
+}
