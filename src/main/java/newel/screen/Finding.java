@@ -1,0 +1,4 @@
+package newel.screen;
+
+/** What a rule found in this client, in one plain sentence. */
+public record Finding(Rule rule, String text) {}

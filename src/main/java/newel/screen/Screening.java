@@ -1,0 +1,108 @@
+package newel.screen;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import newel.catalogue.Kind;
+import newel.catalogue.Support;
+import newel.client.Client;
+import newel.client.Measure;
+import newel.limit.Limit;
+
+/** All that screening says about one client, and what follows from it for a program. */
+public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boolean pulseTarget) {
+    /** Stands wherever a result of screening is shown. */
+    public static final String STANDING =
+            "These rules come from published guidance and have not been reviewed by a clinician. They screen and hand over;"
+                    + " they do not diagnose.";
+
+    public static Screening of(Client client) {
+        return new Screening(
+                Readiness.of(client.readiness()),
+                AtRest.of(client.vitals()),
+                FallsRisk.of(
+                        client.falls(),
+                        client.newest(Measure.GAIT_SPEED).orElse(null),
+                        client.newest(Measure.UP_AND_GO_3M).orElse(null)),
+                client.readiness().pulseLoweringMedicine().no());
+    }
+
+    public Permission permission() {
+        if (atRest instanceof AtRest.Hold) {
+            return Permission.NOTHING;
+        }
+        return switch (readiness) {
+            case Readiness.Clear clear -> Permission.START;
+            case Readiness.ClearWithLimits clear -> Permission.START;
+            case Readiness.Wait wait -> Permission.PREPARE;
+            case Readiness.Stop stop -> Permission.NOTHING;
+        };
+    }
+
+    /** Effort on the 0 to 10 scale; 0 when nothing may be done. */
+    public int effortAtMost() {
+        if (permission() == Permission.NOTHING) {
+            return 0;
+        }
+        return Math.min(readinessEffort(), atRestEffort());
+    }
+
+    private int readinessEffort() {
+        return switch (readiness) {
+            case Readiness.Clear clear -> clear.intensity().effortAtMost();
+            case Readiness.ClearWithLimits clear -> clear.intensity().effortAtMost();
+            case Readiness.Wait wait -> wait.afterwards().effortAtMost();
+            case Readiness.Stop stop -> 0;
+        };
+    }
+
+    private int atRestEffort() {
+        return switch (atRest) {
+            case AtRest.Go go -> Intensity.MODERATE_OR_VIGOROUS.effortAtMost();
+            case AtRest.NotMeasured missing -> Intensity.LIGHT_TO_MODERATE.effortAtMost();
+            case AtRest.LightOnly light -> Intensity.LIGHT.effortAtMost();
+            case AtRest.Hold hold -> 0;
+        };
+    }
+
+    /** Kinds of work that stay out for now: balance at home until falls are assessed, resistance while pressure is raised. */
+    public Set<Kind> withheld() {
+        if (permission() == Permission.NOTHING) {
+            return EnumSet.allOf(Kind.class);
+        }
+        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+        if (falls.level().balanceWaits()) {
+            kinds.add(Kind.BALANCE);
+        }
+        if (atRest instanceof AtRest.LightOnly) {
+            kinds.add(Kind.STRENGTH);
+        }
+        return kinds;
+    }
+
+    /** What screening asks of every variant. How much support goes with which level is a design choice. */
+    public List<Limit> limits() {
+        List<Limit> limits = new ArrayList<>();
+        limits.add(new Limit.EffortAtMost(effortAtMost()));
+        if (falls.level().balanceWaits()) {
+            limits.add(new Limit.SupportNeeded(Support.TWO_HANDS));
+        } else if (falls.level() == FallsLevel.INTERMEDIATE || falls.atRisk()) {
+            limits.add(new Limit.SupportNeeded(Support.ONE_HAND));
+        }
+        return List.copyOf(limits);
+    }
+
+    public List<Finding> reasons() {
+        return Stream.of(readiness.reasons(), atRest.reasons(), falls.reasons(), falls.keyQuestions())
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
+    }
+
+    /** What a program and its papers say on their face; empty when nothing waits. */
+    public List<String> face() {
+        return new Face(this).lines();
+    }
+}
