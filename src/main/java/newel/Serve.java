@@ -1,0 +1,77 @@
+package newel;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import newel.store.Database;
+import newel.store.Stores;
+import newel.web.Server;
+
+/** {@code newel}: serves the pages until it is stopped. */
+final class Serve {
+    private static final String USAGE = """
+            newel [--port 8080] [--data FOLDER] [--demo]   serve
+            newel program CASE.json                        print the program for a case file
+            newel program --schema                         print the schema of a case file
+            newel check                                    check the catalogue
+            newel sheet OUT.html                           draw every variant on one page""";
+
+    static int run(List<String> arguments, PrintStream out, PrintStream err) {
+        Settings settings = Settings.read(arguments);
+        if (!settings.faults().isEmpty()) {
+            settings.faults().forEach(fault -> err.println("newel: " + fault));
+            err.println(USAGE);
+            return Newel.REFUSED;
+        }
+        serve(settings, out);
+        return Newel.DONE;
+    }
+
+    private static void serve(Settings settings, PrintStream out) {
+        Path folder = settings.demo() ? throwAway() : made(settings.data());
+        Database database = Database.open(folder.resolve("newel.db"));
+        Clock clock = Clock.systemDefaultZone();
+        Server server = new Server(settings.port(), settings.address(), Stores.of(database, clock), clock);
+        server.start();
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.close();
+            database.close();
+            if (settings.demo()) {
+                remove(folder);
+            }
+        }));
+        out.println("Newel is at http://127.0.0.1:" + server.port() + "/  (data in " + folder + ")");
+    }
+
+    private static Path made(Path folder) {
+        try {
+            return Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Path throwAway() {
+        try {
+            return Files.createTempDirectory("newel-demo-");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void remove(Path folder) {
+        try (Stream<Path> found = Files.walk(folder)) {
+            found.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(java.io.File::delete);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Serve() {}
+}

@@ -1,0 +1,33 @@
+package newel.web;
+
+import java.util.List;
+
+/**
+ * What stands around every page.
+ *
+ * @param token goes into every form
+ * @param path the page's own path, to mark the place it belongs to
+ * @param assets changes with each start, so that a browser takes new styles at once
+ */
+public record Frame(String token, String path, String assets, Note note) {
+
+    /** One of the few places that the line on top leads to. */
+    public record Place(String name, String path) {}
+
+    private static final List<Place> PLACES = List.of(new Place("Clients", "/clients"));
+
+    private static final List<String> SHEETS = List.of("base", "type", "layout", "forms", "client", "intake", "figure");
+
+    public List<Place> places() {
+        return PLACES;
+    }
+
+    /** Style sheets, in the order they are loaded. */
+    public List<String> sheets() {
+        return SHEETS;
+    }
+
+    public boolean at(Place place) {
+        return path.equals(place.path()) || path.startsWith(place.path() + "/");
+    }
+}

@@ -1,0 +1,37 @@
+package newel.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.Utf8ByteOutput;
+import io.javalin.http.Context;
+import java.util.Map;
+
+/** Renders templates. A template takes {@code frame} when it stands in the frame, and its own {@code page}. */
+public final class Pages {
+    private static final String HTML = "text/html; charset=utf-8";
+
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final FormToken token;
+    private final String assets = Long.toString(System.currentTimeMillis(), Character.MAX_RADIX);
+
+    public Pages(FormToken token) {
+        this.token = token;
+        engine.setBinaryStaticContent(true);
+    }
+
+    public void show(Context ctx, String template, Object page) {
+        Utf8ByteOutput output = new Utf8ByteOutput();
+        engine.render(template, Map.of("frame", frame(ctx), "page", page), output);
+        ctx.contentType(HTML).result(output.toByteArray());
+    }
+
+    /** The same page again with what was typed and what to mend. */
+    public void refuse(Context ctx, String template, Object page) {
+        ctx.status(422);
+        show(ctx, template, page);
+    }
+
+    private Frame frame(Context ctx) {
+        return new Frame(token.of(ctx), ctx.path(), assets, Note.take(ctx));
+    }
+}

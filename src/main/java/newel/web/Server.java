@@ -1,0 +1,68 @@
+package newel.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.staticfiles.Location;
+import java.net.URI;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import newel.store.Stores;
+import newel.web.client.ClientRoutes;
+import org.eclipse.jetty.server.handler.SizeLimitHandler;
+
+/** The web server: its settings, and the list of all routes. */
+public final class Server implements AutoCloseable {
+    private static final long MOST_BYTES_ASKED = 256 * 1024;
+    private static final int NO_LIMIT = -1;
+
+    private final Javalin javalin;
+
+    /**
+     * @param port 0 for any free one
+     * @param address how browsers reach it; tells whether cookies may insist on TLS and what is printed on papers
+     */
+    public Server(int port, URI address, Stores stores, Clock clock) {
+        FormToken token = new FormToken("https".equals(address.getScheme()));
+        Pages pages = new Pages(token);
+        javalin = Javalin.create(config -> {
+            settings(config, port);
+            new Guard(pages, token, address).add(config.routes);
+            features(pages, stores, clock).forEach(routes -> routes.add(config.routes));
+            new Errors(pages).add(config.routes);
+        });
+    }
+
+    private static List<Routes> features(Pages pages, Stores stores, Clock clock) {
+        return List.of(new ClientRoutes(pages, stores.clients()));
+    }
+
+    private static void settings(JavalinConfig config, int port) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.jetty.host = "127.0.0.1";
+        config.jetty.port = port;
+        config.http.maxRequestSize = MOST_BYTES_ASKED;
+        config.jetty.modifyServer(server -> server.insertHandler(new SizeLimitHandler(MOST_BYTES_ASKED * 2, NO_LIMIT)));
+        config.staticFiles.add(files -> {
+            files.directory = "/static";
+            files.hostedPath = "/static";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=86400");
+        });
+    }
+
+    public Server start() {
+        javalin.start();
+        return this;
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}
