@@ -1,0 +1,2 @@
+/** What several pages show alike. */
+package newel.web.part;

@@ -1,0 +1,2 @@
+/** The contact sheet: how the catalogue's pictures are reviewed. */
+package newel.web.sheet;
