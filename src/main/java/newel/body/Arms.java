@@ -41,7 +41,7 @@ final class Arms {
             case WALL -> wristTo(wished, hand.at().minus(new Vec(HEEL_OF_HAND, HEEL_OF_HAND, 0)), Vec.UP);
             case COUNTER, SEAT, ARMREST, BED -> flatOn(wished, hand.at());
             case THIGH -> onThigh(wished, hand.at().x(), leg);
-            case FREE, HEAD, TOWEL, BAG, BOTTLE, BAND -> wished;
+            case FREE, HEAD, TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND -> wished;
         };
     }
 

@@ -19,6 +19,8 @@ public record Hand(Hold hold, Vec at, double share) {
         HEAD(false, false),
         OTHER_HAND(false, true),
         TOWEL(false, false),
+        /** One end of a towel that loops round a foot. */
+        TOWEL_FOOT(false, false),
         BAG(false, false),
         BOTTLE(false, false),
         BAND(false, false);

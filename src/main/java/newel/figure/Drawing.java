@@ -3,6 +3,10 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import newel.body.Contacts;
+import newel.body.Ground;
+import newel.body.Hand;
 import newel.body.KeyPose;
 import newel.body.Path;
 import newel.body.Posed;
@@ -20,13 +24,15 @@ public final class Drawing {
 
     private final Camera camera;
     private final boolean wallBehind;
+    private final List<KeyPose> keyPoses;
 
-    public Drawing(double yaw, double pitch, boolean wallBehind) {
-        this.camera = new Camera(yaw, pitch);
+    public Drawing(double yaw, double pitch, boolean wallBehind, List<KeyPose> keyPoses) {
+        this.camera = new Camera(ViewPoint.yaw(yaw, keyPoses), pitch);
         this.wallBehind = wallBehind;
+        this.keyPoses = keyPoses;
     }
 
-    public Picture picture(String title, String description, List<KeyPose> keyPoses) {
+    public Picture picture(String title, String description) {
         List<KeyPose> shown = told(keyPoses);
         Path path = new Path(shown);
         List<List<Mark>> drawn = new ArrayList<>();
@@ -36,14 +42,18 @@ public final class Drawing {
         return new Picture(title, description, framed(drawn));
     }
 
-    /** The poses that tell it: a third pose that mirrors the second, or returns to the first, is left out. */
+    /**
+     * The poses that tell it: a last pose that mirrors the one before, or returns to the first, is left out, and a hold is
+     * one pose; of more than three the first, the second and the last stay.
+     */
     private static List<KeyPose> told(List<KeyPose> keyPoses) {
         List<KeyPose> told = new ArrayList<>(keyPoses);
-        while (told.size() > 2
-                && (same(told.getFirst(), told.getLast()) || mirrors(told.get(told.size() - 2), told.getLast()))) {
+        while (told.size() > 1
+                && (same(told.getFirst(), told.getLast())
+                        || told.size() > 2 && mirrors(told.get(told.size() - 2), told.getLast()))) {
             told.removeLast();
         }
-        return told.size() > 3 ? List.of(told.get(0), told.get(1), told.get(2)) : told;
+        return told.size() > 3 ? List.of(told.get(0), told.get(1), told.getLast()) : told;
     }
 
     private static boolean same(KeyPose a, KeyPose b) {
@@ -78,8 +88,12 @@ public final class Drawing {
     private List<Mark> marks(Path path, int key) {
         Posed posed = path.keys().get(key);
         List<Mark> marks = new ArrayList<>();
-        marks.add(shadow(posed));
-        List<Piece> pieces = new ArrayList<>(new Furnishings(camera, posed).pieces(wallBehind));
+        if (posed.contacts().ground() != Ground.BED) {
+            marks.add(shadow(posed));
+        }
+        Furnishings room = new Furnishings(camera, posed);
+        List<Piece> pieces = new ArrayList<>(room.pieces(wallBehind));
+        sitting().ifPresent(contacts -> pieces.addAll(room.seat(contacts, armrests())));
         pieces.addAll(new Person(camera, posed).pieces());
         pieces.addAll(new InHand(camera, posed).pieces());
         if (key > 0) {
@@ -93,19 +107,42 @@ public final class Drawing {
         return marks;
     }
 
+    private Optional<Contacts> sitting() {
+        return keyPoses.stream()
+                .map(KeyPose::contacts)
+                .filter(c -> c.ground() == Ground.SEAT_BACK || c.ground() == Ground.SEAT_EDGE)
+                .findFirst();
+    }
+
+    private boolean armrests() {
+        return keyPoses.stream()
+                .map(KeyPose::contacts)
+                .anyMatch(c -> c.rightHand().hold() == Hand.Hold.ARMREST
+                        || c.leftHand().hold() == Hand.Hold.ARMREST);
+    }
+
     /** Limbs of the pose before that have moved, as outlines. */
     private List<Piece> ghosts(Posed before, Posed now) {
         List<Piece> ghosts = new ArrayList<>();
         for (Piece piece : new Person(camera, before).pieces()) {
             if (moved(piece.name(), before, now)) {
                 List<Mark> outlines = piece.marks().stream()
-                        .filter(Mark.Outline.class::isInstance)
+                        .filter(mark -> mark instanceof Mark.Outline outline && tells(piece, outline))
                         .<Mark>map(mark -> new Mark.Outline(Tone.GHOST, mark.spots(), false))
                         .toList();
                 ghosts.add(new Piece("ghost", -1e5, outlines));
             }
         }
         return ghosts;
+    }
+
+    /** Of trunk and head the largest outline alone, or the ghost would be a tangle. */
+    private static boolean tells(Piece piece, Mark.Outline outline) {
+        return switch (piece.name()) {
+            case "trunk" -> outline == piece.marks().getLast();
+            case "head" -> outline == piece.marks().getFirst();
+            default -> true;
+        };
     }
 
     private static boolean moved(String name, Posed a, Posed b) {
@@ -184,6 +221,6 @@ public final class Drawing {
     }
 
     private static String caption(int i, int frames) {
-        return i == 0 ? "Start" : i == frames - 1 ? "Finish" : "On the way";
+        return frames == 1 ? "Hold" : i == 0 ? "Start" : i == frames - 1 ? "Finish" : "On the way";
     }
 }

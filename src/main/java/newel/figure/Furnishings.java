@@ -13,6 +13,8 @@ import newel.body.Vec;
 
 /** What stands in the room: chair, counter, wall, bed, step, in the same projection as the person. */
 final class Furnishings {
+    private static final int FORWARDS = 1;
+    private static final int TOWARDS_US = -1;
     private static final double LEG = 0.014;
     private static final double SLAB = 0.022;
     /** Back rest behind the hip centres of someone sitting back; someone at the edge sits this much further forward. */
@@ -20,6 +22,10 @@ final class Furnishings {
 
     private static final double FORWARD = 0.10;
     private static final double WALL_BEHIND = 0.10;
+    /** A hand on a wall this far out stands at a door post. */
+    private static final double BESIDE = 0.2;
+
+    private static final double FIRST = -1e6;
 
     private final Camera camera;
     private final Posed posed;
@@ -33,11 +39,6 @@ final class Furnishings {
     List<Piece> pieces(boolean wallBehind) {
         List<Piece> pieces = new ArrayList<>();
         Contacts contacts = posed.contacts();
-        if (contacts.seatHeight() > 0 && contacts.ground() != Ground.BED) {
-            boolean edge = contacts.ground() != Ground.SEAT_BACK;
-            pieces.addAll(
-                    chair(new Vec(edge ? -BACK_REST - FORWARD : -BACK_REST, 0, 0), contacts.seatHeight(), armrests()));
-        }
         if (contacts.ground() == Ground.BED) {
             pieces.add(bed());
         }
@@ -51,14 +52,21 @@ final class Furnishings {
         return pieces;
     }
 
-    private boolean armrests() {
-        return holds(Hand.Hold.ARMREST) != null;
+    /** The chair that a movement sits on, drawn in each of its frames. */
+    List<Piece> seat(Contacts sitting, boolean armrests) {
+        boolean edge = sitting.ground() != Ground.SEAT_BACK;
+        return chair(new Vec(edge ? -BACK_REST - FORWARD : -BACK_REST, 0, 0), sitting.seatHeight(), armrests, FORWARDS);
     }
 
     private void held(List<Piece> pieces) {
         Vec back = holds(Hand.Hold.CHAIR_BACK);
         if (back != null) {
-            pieces.addAll(chair(new Vec(back.x(), 0, Math.abs(back.z()) > 0.14 ? back.z() : 0), Furniture.SEAT, false));
+            pieces.addAll(chair(
+                    new Vec(back.x(), 0, Math.abs(back.z()) > 0.14 ? back.z() : 0), Furniture.SEAT, false, FORWARDS));
+        }
+        Vec seat = holds(Hand.Hold.SEAT);
+        if (seat != null && posed.contacts().ground() == Ground.FEET) {
+            pieces.addAll(chair(new Vec(seat.x() + .20, 0, 0), Furniture.SEAT, false, TOWARDS_US));
         }
         Vec counter = holds(Hand.Hold.COUNTER);
         if (counter == null) {
@@ -69,7 +77,7 @@ final class Furnishings {
         }
         Vec wall = holds(Hand.Hold.WALL);
         if (wall != null) {
-            pieces.add(wall(wall.x(), wall.x() + 0.02));
+            pieces.add(Math.abs(wall.z()) > BESIDE ? doorPost(wall) : wall(wall.x(), wall.x() + 0.02));
         }
     }
 
@@ -83,62 +91,29 @@ final class Furnishings {
         return null;
     }
 
-    /** A chair that faces forward, its back rest's front at a point on the floor. */
-    private List<Piece> chair(Vec back, double seat, boolean armrests) {
+    /** A chair, its back rest's front at a point on the floor; it faces forward, or back towards the person. */
+    private List<Piece> chair(Vec back, double seat, boolean armrests, int facing) {
         double half = Furniture.SEAT_HALF_WIDTH;
-        double front = back.x() + Furniture.SEAT_DEPTH;
+        double x = back.x();
+        double front = x + facing * Furniture.SEAT_DEPTH;
         List<Piece> pieces = new ArrayList<>();
         for (double z : new double[] {back.z() - half, back.z() + half}) {
-            pieces.add(box("chair leg", Tone.WOOD_DARK, front - 2 * LEG, front, 0, seat - SLAB, z - LEG, z + LEG));
             pieces.add(box(
-                    "chair post",
-                    Tone.WOOD_DARK,
-                    back.x() - 2 * LEG,
-                    back.x(),
-                    0,
-                    Furniture.CHAIR_BACK,
-                    z - LEG,
-                    z + LEG));
+                    "chair leg", Tone.WOOD_DARK, front - facing * 2 * LEG, front, 0, seat - SLAB, z - LEG, z + LEG));
+            pieces.add(box(
+                    "chair post", Tone.WOOD_DARK, x - facing * 2 * LEG, x, 0, Furniture.CHAIR_BACK, z - LEG, z + LEG));
             if (armrests) {
+                double arm = Furniture.ARMREST;
+                pieces.add(box("armrest", Tone.WOOD_DARK, x, front - .02, arm - .02, arm, z - LEG, z + LEG));
                 pieces.add(box(
-                        "armrest",
-                        Tone.WOOD_DARK,
-                        back.x(),
-                        front - .02,
-                        Furniture.ARMREST - .02,
-                        Furniture.ARMREST,
-                        z - LEG,
-                        z + LEG));
-                pieces.add(box(
-                        "armrest post",
-                        Tone.WOOD_DARK,
-                        front - .05,
-                        front - .03,
-                        seat,
-                        Furniture.ARMREST - .02,
-                        z - LEG,
-                        z + LEG));
+                        "armrest post", Tone.WOOD_DARK, front - .05, front - .03, seat, arm - .02, z - LEG, z + LEG));
             }
         }
-        pieces.add(box(
-                "seat",
-                Tone.WOOD,
-                back.x() - LEG,
-                front,
-                seat - SLAB,
-                seat,
-                back.z() - half - LEG,
-                back.z() + half + LEG));
+        double z0 = back.z() - half;
+        double z1 = back.z() + half;
         double top = Furniture.CHAIR_BACK;
-        pieces.add(box(
-                "back rest",
-                Tone.WOOD,
-                back.x() - 1.6 * LEG,
-                back.x() - .3 * LEG,
-                top - .12,
-                top,
-                back.z() - half,
-                back.z() + half));
+        pieces.add(box("seat", Tone.WOOD, x - facing * LEG, front, seat - SLAB, seat, z0 - LEG, z1 + LEG));
+        pieces.add(box("back rest", Tone.WOOD, x - facing * 1.6 * LEG, x - facing * .3 * LEG, top - .12, top, z0, z1));
         return pieces;
     }
 
@@ -157,16 +132,28 @@ final class Furnishings {
                 box("counter top", Tone.COUNTER_TOP, x0, x1, top - .025, top, z0, z1));
     }
 
+    /** Drawn first, so that a wall nearer than the person does not hide them. */
     private Piece wall(double from, double to) {
-        return box("wall", Tone.WALL, from, to, 0, 1.12, -0.34, 0.34);
+        return new Piece("wall", FIRST, List.of(outline(Tone.WALL, from, to, 0, 1.12, -0.3, 0.3)));
+    }
+
+    private Piece doorPost(Vec hand) {
+        int side = hand.z() < 0 ? -1 : 1;
+        double near = hand.z() - side * .02;
+        double far = hand.z() + side * .10;
+        return new Piece(
+                "door post",
+                FIRST,
+                List.of(outline(
+                        Tone.WALL, hand.x(), hand.x() + .05, 0, 1.12, Math.min(near, far), Math.max(near, far))));
     }
 
     private Piece bed() {
         return new Piece(
                 "bed",
-                -1e6,
+                FIRST,
                 List.of(
-                        outline(Tone.BED, -0.62, 0.62, 0.1, Furniture.BED, -0.2, 0.2),
+                        outline(Tone.BED, -0.62, 0.62, 0.02, Furniture.BED, -0.2, 0.2),
                         outline(Tone.PILLOW, -0.56, -0.30, Furniture.BED, Furniture.BED + .035, -0.13, 0.13)));
     }
 

@@ -28,13 +28,28 @@ final class InHand {
         if (both(Hand.Hold.TOWEL)) {
             pieces.add(towel());
         }
+        if (both(Hand.Hold.TOWEL_FOOT)) {
+            pieces.add(roundTheFoot());
+        }
         for (Side side : Side.values()) {
             ArmAt arm = posed.arm(side);
             switch (posed.contacts().hand(side).hold()) {
                 case BAG -> pieces.add(bag(arm));
                 case BOTTLE -> pieces.add(bottle(arm));
                 case BAND -> pieces.add(band(arm, side));
-                case TOWEL, FREE, CHAIR_BACK, SEAT, ARMREST, COUNTER, RAIL, WALL, BED, THIGH, HEAD, OTHER_HAND -> {}
+                case TOWEL,
+                        TOWEL_FOOT,
+                        FREE,
+                        CHAIR_BACK,
+                        SEAT,
+                        ARMREST,
+                        COUNTER,
+                        RAIL,
+                        WALL,
+                        BED,
+                        THIGH,
+                        HEAD,
+                        OTHER_HAND -> {}
             }
         }
         return pieces;
@@ -66,6 +81,23 @@ final class InHand {
                     TOWEL_WIDTH));
         }
         return new Piece("towel", camera.see(right.towards(left, .5)).depth() - 0.02 * Camera.SCALE, marks);
+    }
+
+    /** A towel loops round the sole of the foot that is further from the floor or further forward. */
+    private Piece roundTheFoot() {
+        Vec right = posed.rightLeg().ball();
+        Vec left = posed.leftLeg().ball();
+        Vec sole = right.x() + right.y() > left.x() + left.y() ? right : left;
+        return Piece.of(
+                "towel",
+                camera.see(sole).depth() + 2,
+                new Mark.Line(
+                        Tone.TOWEL,
+                        List.of(
+                                camera.see(posed.rightArm().palm()),
+                                camera.see(sole),
+                                camera.see(posed.leftArm().palm())),
+                        TOWEL_WIDTH));
     }
 
     private Piece bag(ArmAt arm) {

@@ -3,8 +3,6 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Function;
 import newel.body.Path;
 import newel.body.Posed;
@@ -20,7 +18,8 @@ final class Trail {
     /** Two arrows closer than this, in points, would be one on top of the other. */
     private static final double SAME = 12;
 
-    private static final double HEAD = 10;
+    private static final double SEEN = 6;
+    private static final double HEAD_LENGTH = 10;
 
     private final Camera camera;
     private final Path path;
@@ -34,11 +33,16 @@ final class Trail {
     }
 
     List<Mark> arrows() {
-        Map<String, List<Vec>> ways = new TreeMap<>();
-        parts().forEach((name, part) -> ways.put(name, way(part)));
-        double most = ways.values().stream().mapToDouble(Trail::length).max().orElse(0);
-        List<List<Vec>> led = ways.values().stream()
-                .filter(way -> length(way) > VISIBLE && length(way) >= LEADS * most)
+        List<List<Vec>> ways = new ArrayList<>();
+        for (List<Function<Posed, Vec>> limb : limbs()) {
+            ways.add(limb.stream()
+                    .map(this::way)
+                    .max(Comparator.comparingDouble(Trail::length))
+                    .orElseThrow());
+        }
+        double most = ways.stream().mapToDouble(Trail::length).max().orElse(0);
+        List<List<Vec>> led = ways.stream()
+                .filter(way -> length(way) > VISIBLE && length(way) >= LEADS * most && seen(way))
                 .sorted(Comparator.comparingDouble(
                         way -> -camera.see(way.getLast()).depth()))
                 .toList();
@@ -54,17 +58,18 @@ final class Trail {
         return arrows;
     }
 
-    private static Map<String, Function<Posed, Vec>> parts() {
-        return Map.of(
-                "right hand", p -> p.rightArm().palm(),
-                "left hand", p -> p.leftArm().palm(),
-                "right foot", p -> p.rightLeg().ankle(),
-                "left foot", p -> p.leftLeg().ankle(),
-                "head", p -> p.trunk().nose(),
-                "right shoulder", p -> p.rightArm().shoulder(),
-                "toes right", p -> p.rightLeg().ball(),
-                "toes left", p -> p.leftLeg().ball(),
-                "hips", p -> p.trunk().pelvis());
+    /** One arrow at most for each limb and for the trunk: that of the point on it that goes furthest. */
+    private static List<List<Function<Posed, Vec>>> limbs() {
+        return List.of(
+                List.of(p -> p.rightArm().palm()),
+                List.of(p -> p.leftArm().palm()),
+                List.of(p -> p.rightLeg().ankle(), p -> p.rightLeg().ball()),
+                List.of(p -> p.leftLeg().ankle(), p -> p.leftLeg().ball()),
+                List.of(
+                        p -> p.trunk().crown(),
+                        p -> p.trunk().nose(),
+                        p -> p.rightArm().shoulder(),
+                        p -> p.trunk().pelvis()));
     }
 
     private List<Vec> way(Function<Posed, Vec> part) {
@@ -83,26 +88,40 @@ final class Trail {
         return sum;
     }
 
+    /** A way straight towards the viewer draws as a dot and tells nothing. */
+    private boolean seen(List<Vec> way) {
+        return drawnLength(way.stream().map(camera::see).toList()) > SEEN;
+    }
+
+    private static double drawnLength(List<Spot> spots) {
+        double sum = 0;
+        for (int i = 1; i < spots.size(); i++) {
+            sum += spots.get(i).distance(spots.get(i - 1));
+        }
+        return sum;
+    }
+
     private static boolean near(List<Spot> a, List<Spot> b) {
         return a.getFirst().distance(b.getFirst()) < SAME && a.getLast().distance(b.getLast()) < SAME;
     }
 
     private static Mark arrow(List<Spot> spots) {
         Spot tip = spots.getLast();
+        double head = Math.min(HEAD_LENGTH, 0.6 * drawnLength(spots));
         Spot before = spots.get(0);
         for (Spot spot : spots) {
-            if (spot.distance(tip) > HEAD) {
+            if (spot.distance(tip) > head) {
                 before = spot;
             }
         }
         double length = Math.max(1e-6, before.distance(tip));
         double x = (tip.x() - before.x()) / length;
         double y = (tip.y() - before.y()) / length;
-        Spot left = new Spot(tip.x() - HEAD * x - .55 * HEAD * y, tip.y() - HEAD * y + .55 * HEAD * x, 0);
-        Spot right = new Spot(tip.x() - HEAD * x + .55 * HEAD * y, tip.y() - HEAD * y - .55 * HEAD * x, 0);
+        Spot left = new Spot(tip.x() - head * x - .55 * head * y, tip.y() - head * y + .55 * head * x, 0);
+        Spot right = new Spot(tip.x() - head * x + .55 * head * y, tip.y() - head * y - .55 * head * x, 0);
         List<Spot> line = new ArrayList<>(
-                spots.stream().filter(s -> s.distance(tip) > .6 * HEAD).toList());
-        line.add(new Spot(tip.x() - .7 * HEAD * x, tip.y() - .7 * HEAD * y, 0));
+                spots.stream().filter(s -> s.distance(tip) > .6 * head).toList());
+        line.add(new Spot(tip.x() - .7 * head * x, tip.y() - .7 * head * y, 0));
         return new Mark.Arrow(line, List.of(tip, left, right));
     }
 }

@@ -20,8 +20,8 @@ public final class Pictures {
     public static Picture of(Variant variant, Share share) {
         List<KeyPose> poses =
                 Trimming.trimmed(variant.keyPoses(), variant.trim().part(), share.left(), share.right());
-        Drawing drawing = new Drawing(variant.view().yaw(), variant.view().pitch(), wallBehind(variant));
-        return drawing.picture(variant.name(), described(variant), poses);
+        Drawing drawing = new Drawing(variant.view().yaw(), variant.view().pitch(), wallBehind(variant), poses);
+        return drawing.picture(variant.name(), described(variant));
     }
 
     private static String described(Variant variant) {
