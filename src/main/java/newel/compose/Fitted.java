@@ -1,0 +1,87 @@
+package newel.compose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Fits a session to its seconds: of all sizes in a fixed list, the fullest that stays within them. A size says how many
+ * items each part has, how often the rounds are gone through and how long the rests are.
+ */
+final class Fitted {
+    /** Shortest and longest rest between the movements of a round, seconds (1 minute for light work is usual: common practice). */
+    private static final int[] RESTS = {15, 20, 25, 30, 35, 40, 45, 50, 60};
+
+    private final Timing timing;
+    private final int seconds;
+
+    Fitted(Timing timing, int seconds) {
+        this.timing = timing;
+        this.seconds = seconds;
+    }
+
+    private record Size(int warmUp, int rounds, int perRound, int passes, int coolDown, int rest) {
+        int movements() {
+            return rounds * perRound;
+        }
+    }
+
+    /** The fullest that fits: most work first, then the longest within the time. */
+    Session fit(FirstDraft.Parts parts) {
+        List<Session> within = sizes().stream()
+                .map(size -> session(parts, size))
+                .filter(session -> timing.session(session) <= seconds)
+                .toList();
+        return within.stream()
+                .max(Comparator.comparingInt((Session s) -> Math.min(timing.session(s), seconds * 19 / 20))
+                        .thenComparingInt(Fitted::sets))
+                .orElseGet(() -> session(parts, new Size(1, 1, 2, 1, 1, RESTS[0])));
+    }
+
+    private static int sets(Session session) {
+        return session.blocks().stream()
+                .mapToInt(block -> block.passes() * block.items().size())
+                .sum();
+    }
+
+    private static List<Size> sizes() {
+        List<Size> sizes = new ArrayList<>();
+        for (int rounds = 1; rounds <= 3; rounds++) {
+            for (int perRound = 3; perRound <= 4; perRound++) {
+                for (int passes = 1; passes <= 2; passes++) {
+                    for (int warmUp = 2; warmUp <= 6; warmUp++) {
+                        for (int coolDown = 2; coolDown <= 8; coolDown++) {
+                            for (int rest : RESTS) {
+                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        return sizes;
+    }
+
+    private static Session session(FirstDraft.Parts parts, Size size) {
+        List<Block> blocks = new ArrayList<>();
+        add(blocks, BlockKind.WARM_UP, first(parts.warmUp(), size.warmUp()), 1, 0);
+        add(blocks, BlockKind.BALANCE, parts.balance(), 1, 0);
+        List<Item> movements = first(parts.rounds(), size.movements());
+        for (int from = 0; from < movements.size(); from += size.perRound()) {
+            List<Item> round = movements.subList(from, Math.min(movements.size(), from + size.perRound()));
+            add(blocks, BlockKind.ROUND, round, size.passes(), size.rest());
+        }
+        add(blocks, BlockKind.COOL_DOWN, first(parts.coolDown(), size.coolDown()), 1, 0);
+        return new Session(blocks);
+    }
+
+    private static void add(List<Block> blocks, BlockKind kind, List<Item> items, int passes, int rest) {
+        if (!items.isEmpty()) {
+            blocks.add(new Block(kind, items, passes, rest));
+        }
+    }
+
+    private static List<Item> first(List<Item> items, int most) {
+        return items.subList(0, Math.min(most, items.size()));
+    }
+}

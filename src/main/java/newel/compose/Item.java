@@ -1,0 +1,32 @@
+package newel.compose;
+
+import java.util.List;
+import newel.catalogue.Dose;
+import newel.limit.Share;
+
+/**
+ * A variant with its dose, at the share of its way that this person is asked to go.
+ *
+ * @param movement its movement; a session holds each movement once, so this names the item
+ * @param path variants passed on the way down from the wanted one, in order; empty when nothing was passed
+ * @param why reasons for the change, in the instructor's words
+ * @param override written reason for keeping something that does not fit, empty for none
+ */
+public record Item(
+        String movement,
+        String variant,
+        Share share,
+        Dose dose,
+        How how,
+        List<String> path,
+        List<String> why,
+        String override) {
+    public Item {
+        path = List.copyOf(path);
+        why = List.copyOf(why);
+    }
+
+    public Item withDose(Dose changed) {
+        return new Item(movement, variant, share, changed, how, path, why, override);
+    }
+}

@@ -1,0 +1,91 @@
+package newel.compose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import newel.catalogue.Catalogue;
+import newel.catalogue.Kind;
+import newel.catalogue.Movement;
+import newel.catalogue.Purpose;
+import newel.catalogue.Variant;
+
+/** Movements in the order in which they serve a slot, adapted as they are taken; each is taken once. */
+final class Shortlist {
+    private final Catalogue catalogue;
+    private final Wish wish;
+    private final Function<Variant, Choice> adapt;
+    private final Map<String, LeftOut> leftOut = new LinkedHashMap<>();
+    private final List<String> taken = new ArrayList<>();
+
+    Shortlist(Catalogue catalogue, Wish wish, Function<Variant, Choice> adapt) {
+        this.catalogue = catalogue;
+        this.wish = wish;
+        this.adapt = adapt;
+    }
+
+    /** The best movement of a kind that trains a purpose and fits, or nothing. */
+    Optional<Item> best(Kind kind, Purpose purpose) {
+        return first(
+                movement -> movement.kind() == kind && movement.purposes().weight(purpose) >= 2,
+                Comparator.comparingDouble(movement ->
+                        -(movement.purposes().weight(purpose) + 2 * wish.serves(movement.purposes()))));
+    }
+
+    /** The best movement of a kind by goals alone. */
+    Optional<Item> best(Kind kind, Predicate<Movement> which) {
+        return first(
+                movement -> movement.kind() == kind && which.test(movement),
+                Comparator.comparingDouble(movement -> -wish.serves(movement.purposes())));
+    }
+
+    Optional<Item> named(String movement) {
+        return first(each -> each.id().equals(movement), Comparator.comparing(Movement::id));
+    }
+
+    List<LeftOut> leftOut() {
+        return leftOut.values().stream().filter(out -> !taken.contains(out.movement())).toList();
+    }
+
+    private Optional<Item> first(Predicate<Movement> which, Comparator<Movement> order) {
+        List<Movement> wanted =
+                catalogue.movements().stream().filter(which).filter(m -> !taken.contains(m.id())).sorted(order).toList();
+        for (Movement movement : wanted) {
+            Variant variant = Wanted.of(catalogue, movement, wish.level());
+            switch (adapt.apply(variant)) {
+                case Choice.Do chosen when !taken.contains(chosen.variant().movement()) -> {
+                    note(movement, chosen);
+                    return Optional.of(item(chosen));
+                }
+                case Choice.Do taken -> {}
+                case Choice.Leave left -> leftOut.put(movement.id(), new LeftOut(movement.id(), left.reasons()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A movement that another one stands in for is named too, with why. */
+    private void note(Movement movement, Choice.Do chosen) {
+        if (!chosen.variant().movement().equals(movement.id())) {
+            leftOut.put(movement.id(), new LeftOut(movement.id(), chosen.why()));
+        }
+    }
+
+    private Item item(Choice.Do chosen) {
+        taken.add(chosen.variant().movement());
+        Kind kind = catalogue.movementOf(chosen.variant()).kind();
+        return new Item(
+                chosen.variant().movement(),
+                chosen.variant().id(),
+                chosen.share(),
+                Doses.of(chosen.variant(), kind, wish.level()),
+                chosen.how(),
+                chosen.path(),
+                chosen.why(),
+                "");
+    }
+}
