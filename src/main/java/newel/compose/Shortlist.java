@@ -32,8 +32,8 @@ final class Shortlist {
     Optional<Item> best(Kind kind, Purpose purpose) {
         return first(
                 movement -> movement.kind() == kind && movement.purposes().weight(purpose) >= 2,
-                Comparator.comparingDouble(movement ->
-                        -(movement.purposes().weight(purpose) + 2 * wish.serves(movement.purposes()))));
+                Comparator.comparingDouble(
+                        movement -> -(movement.purposes().weight(purpose) + 2 * wish.serves(movement.purposes()))));
     }
 
     /** The best movement of a kind by goals alone. */
@@ -48,20 +48,26 @@ final class Shortlist {
     }
 
     List<LeftOut> leftOut() {
-        return leftOut.values().stream().filter(out -> !taken.contains(out.movement())).toList();
+        return leftOut.values().stream()
+                .filter(out -> !taken.contains(out.movement()))
+                .toList();
     }
 
     private Optional<Item> first(Predicate<Movement> which, Comparator<Movement> order) {
-        List<Movement> wanted =
-                catalogue.movements().stream().filter(which).filter(m -> !taken.contains(m.id())).sorted(order).toList();
+        List<Movement> wanted = catalogue.movements().stream()
+                .filter(which)
+                .filter(m -> !taken.contains(m.id()))
+                .sorted(order)
+                .toList();
         for (Movement movement : wanted) {
             Variant variant = Wanted.of(catalogue, movement, wish.level());
             switch (adapt.apply(variant)) {
-                case Choice.Do chosen when !taken.contains(chosen.variant().movement()) -> {
-                    note(movement, chosen);
-                    return Optional.of(item(chosen));
+                case Choice.Do chosen -> {
+                    if (!taken.contains(chosen.variant().movement())) {
+                        note(movement, chosen);
+                        return Optional.of(item(chosen));
+                    }
                 }
-                case Choice.Do taken -> {}
                 case Choice.Leave left -> leftOut.put(movement.id(), new LeftOut(movement.id(), left.reasons()));
             }
         }
