@@ -1,0 +1,4 @@
+package newel.program;
+
+/** A program's key. */
+public record ProgramId(String value) {}
