@@ -4,10 +4,20 @@ import java.time.Clock;
 import org.jdbi.v3.core.Jdbi;
 
 /** Every store over one database. */
-public record Stores(ClientStore clients, DraftStore drafts, LimitationStore limitations) {
+public record Stores(
+        ClientStore clients,
+        DraftStore drafts,
+        LimitationStore limitations,
+        ProgramStore programs,
+        HandoutLinkStore links) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
-        return new Stores(new ClientStore(jdbi, clock, limitations), new DraftStore(jdbi, clock), limitations);
+        return new Stores(
+                new ClientStore(jdbi, clock, limitations),
+                new DraftStore(jdbi, clock),
+                limitations,
+                new ProgramStore(jdbi, clock),
+                new HandoutLinkStore(jdbi, clock));
     }
 }
