@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Movement;
-import newel.web.part.Pictures;
+import newel.handout.Pictures;
 
 /** Writes the contact sheet. */
 public final class Sheets {

@@ -1,4 +1,4 @@
-package newel.web.part;
+package newel.handout;
 
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,0 +1,36 @@
+package newel.handout;
+
+import java.time.LocalDate;
+import java.util.List;
+import newel.client.Contact;
+
+/**
+ * All that a client's paper says.
+ *
+ * @param name the client's name as it stands on the paper
+ * @param days the days to do it, in words
+ * @param toCall whom to call when something is wrong, or null
+ * @param points size of body text
+ * @param columns dates or weekdays to tick, in order
+ */
+public record Handout(
+        String name,
+        int version,
+        LocalDate made,
+        String days,
+        int minutes,
+        List<String> cautions,
+        List<String> stopSigns,
+        Contact toCall,
+        int points,
+        List<Part> parts,
+        List<String> columns,
+        int weeks) {
+
+    /** @param note how the part is done, such as going through it twice; empty for none */
+    public record Part(String title, String note, List<Sheet> sheets) {}
+
+    public int movements() {
+        return parts.stream().mapToInt(part -> part.sheets().size()).sum();
+    }
+}

@@ -1,2 +1,0 @@
-/** What several pages show alike. */
-package newel.web.part;
