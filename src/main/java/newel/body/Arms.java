@@ -4,6 +4,11 @@ package newel.body;
 final class Arms {
     /** The heel of the hand lies this far beyond the wrist; a flat hand meets a surface there. */
     private static final double HEEL_OF_HAND = 0.02;
+    /** Wrist bent back under a hand that carries, degrees: older people reach 63 by themselves (Walker 1984), more under load
+     * (design choice). */
+    private static final double MOST_WRIST = 80;
+    /** How much a hand that comes straight down points ahead, against the level part of its way (design choice). */
+    private static final double FORWARD = 0.2;
     /** From the hip–knee line to the front of the thigh. */
     private static final double THIGH_FRONT = 0.05;
 
@@ -31,13 +36,25 @@ final class Arms {
     static ArmAt wristTo(ArmAt wished, Vec point, Vec along) {
         TwoBones.Reached r =
                 TwoBones.ARM.reach(wished.shoulder(), point, wished.upper().z(), false);
-        Rot hand = Rot.bone(along, r.lowerTurn().z());
+        Rot hand = Rot.bone(within(along, r.lowerTurn()), r.lowerTurn().z());
         return new ArmAt(wished.shoulder(), r.middle(), r.end(), r.upperTurn(), r.lowerTurn(), hand, r.missed());
+    }
+
+    /** A hand lies along a surface only as far as the wrist bends back; beyond that its fingers come off. */
+    private static Vec within(Vec along, Rot fore) {
+        Vec straight = fore.y().times(-1);
+        double bend = Math.acos(Math.max(-1, Math.min(1, straight.dot(along))));
+        double most = Math.toRadians(MOST_WRIST);
+        if (bend <= most) {
+            return along;
+        }
+        Vec across = along.minus(straight.times(straight.dot(along))).unit();
+        return straight.times(Math.cos(most)).plus(across.times(Math.sin(most)));
     }
 
     static ArmAt held(ArmAt wished, Hand hand, LegAt leg) {
         return switch (hand.hold()) {
-            case CHAIR_BACK, RAIL, OTHER_HAND -> palmTo(wished, hand.at());
+            case CHAIR_BACK, RAIL, OTHER_HAND, FIST -> palmTo(wished, hand.at());
             case WALL -> wristTo(wished, hand.at().minus(new Vec(HEEL_OF_HAND, HEEL_OF_HAND, 0)), Vec.UP);
             case COUNTER, SEAT, ARMREST, BED -> flatOn(wished, hand.at());
             case THIGH -> onThigh(wished, hand.at().x(), leg);
@@ -45,12 +62,17 @@ final class Arms {
         };
     }
 
-    /** A hand lying on a level surface points away from its shoulder. */
+    /** A hand lying on a level surface points on from its forearm, and forward where the forearm comes straight down. */
     private static ArmAt flatOn(ArmAt wished, Vec palm) {
         Vec from = wished.shoulder();
-        Vec away = new Vec(palm.x() - from.x(), 0, palm.z() - from.z());
-        Vec along = away.length() < 0.03 ? new Vec(1, 0, 0) : away.unit();
+        Vec first = level(new Vec(palm.x() - from.x(), 0, palm.z() - from.z()));
+        ArmAt roughly = wristTo(wished, palm.minus(first.times(Build.HAND_POINT)), first);
+        Vec along = level(roughly.fore().y().times(-1));
         return wristTo(wished, palm.minus(along.times(Build.HAND_POINT)), along);
+    }
+
+    private static Vec level(Vec way) {
+        return new Vec(way.x() + FORWARD, 0, way.z()).unit();
     }
 
     private static ArmAt onThigh(ArmAt wished, double share, LegAt leg) {

@@ -8,7 +8,7 @@ import java.util.List;
  * The base of support seen from above (X forward, Z right): the hull of what stands on the ground. A seat counts with the
  * part that is sat on; a hand on a support is a force and not part of the base (limit of the model).
  */
-record Base(List<Vec> hull) {
+public record Base(List<Vec> hull) {
     /** From the sit bones to the middle of the thigh, ahead of the hip centres (design choice). */
     private static final double SAT_BEHIND = 0.06;
 
@@ -16,7 +16,7 @@ record Base(List<Vec> hull) {
     private static final double SAT_HALF_WIDTH = 0.10;
     private static final double BED_REACH = 0.6;
 
-    static Base of(Posed posed) {
+    public static Base of(Posed posed) {
         List<Vec> points = new ArrayList<>();
         Contacts contacts = posed.contacts();
         Vec pelvis = posed.trunk().pelvis();
@@ -91,7 +91,7 @@ record Base(List<Vec> hull) {
     }
 
     /** Signed distance of a point from the edge, inside positive; minus infinity when there is no base. */
-    double margin(Vec point) {
+    public double margin(Vec point) {
         if (hull.size() < 3) {
             return Double.NEGATIVE_INFINITY;
         }
@@ -114,7 +114,7 @@ record Base(List<Vec> hull) {
     }
 
     /** Least distance between two parallel lines that hold the base. */
-    double width() {
+    public double width() {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < hull.size() && hull.size() > 2; i++) {
             Vec a = hull.get(i);
@@ -128,7 +128,7 @@ record Base(List<Vec> hull) {
         return Double.isInfinite(least) ? 0 : least;
     }
 
-    double area() {
+    public double area() {
         double twice = 0;
         for (int i = 0; i < hull.size(); i++) {
             Vec a = hull.get(i);

@@ -44,7 +44,8 @@ record Carried(Force rightFoot, Force leftFoot, Force rightHand, Force leftHand)
     private static Force hand(Posed posed, Side side) {
         Hand hand = posed.contacts().hand(side);
         Vec at = posed.arm(side).palm();
-        return hand.hold() == Hand.Hold.WALL ? new Force(at, new Vec(-hand.share(), 0, 0)) : Force.up(at, hand.share());
+        boolean wall = hand.hold() == Hand.Hold.WALL || hand.hold() == Hand.Hold.FIST;
+        return wall ? new Force(at, new Vec(-hand.share(), 0, 0)) : Force.up(at, hand.share());
     }
 
     /** The weight of shank and foot, straight under their own centre. */

@@ -14,6 +14,8 @@ public record Hand(Hold hold, Vec at, double share) {
         COUNTER(true, true),
         RAIL(true, true),
         WALL(true, true),
+        /** A fist on a wall, the wrist straight. */
+        FIST(true, true),
         BED(true, true),
         THIGH(false, true),
         HEAD(false, false),

@@ -59,7 +59,8 @@ final class Moments {
     /** Size of the moment that muscles have to balance; what a bed, seat or back rest carries asks nothing of them. */
     double size(Joint joint, Side side) {
         return switch (joint) {
-            case SHOULDER, ELBOW, ANKLE, KNEE -> at(joint, side).length();
+            case ANKLE, KNEE -> at(joint, side).length();
+            case SHOULDER, ELBOW -> armLies(side) ? 0 : at(joint, side).length();
             case LOW_BACK -> backRests() ? 0 : at(joint, side).length();
             case HIP -> thighRests(side) ? 0 : at(joint, side).length();
         };
@@ -71,6 +72,15 @@ final class Moments {
             case SEAT_BACK -> at(Joint.LOW_BACK, Side.RIGHT).z() <= 0;
             case FEET, SEAT_EDGE, KNEES -> false;
         };
+    }
+
+    /** An arm beside a lying body is carried by the bed. */
+    private boolean armLies(Side side) {
+        double surface = Furniture.BED + Furniture.LYING + RESTING;
+        ArmAt arm = posed.arm(side);
+        return posed.contacts().ground() == Ground.BED
+                && arm.elbow().y() < surface
+                && arm.wrist().y() < surface;
     }
 
     private boolean thighRests(Side side) {

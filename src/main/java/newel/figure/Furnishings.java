@@ -76,6 +76,9 @@ final class Furnishings {
             pieces.addAll(counter(counter));
         }
         Vec wall = holds(Hand.Hold.WALL);
+        if (wall == null) {
+            wall = holds(Hand.Hold.FIST);
+        }
         if (wall != null) {
             pieces.add(Math.abs(wall.z()) > BESIDE ? doorPost(wall) : wall(wall.x(), wall.x() + 0.02));
         }

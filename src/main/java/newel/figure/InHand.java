@@ -46,6 +46,7 @@ final class InHand {
                         COUNTER,
                         RAIL,
                         WALL,
+                        FIST,
                         BED,
                         THIGH,
                         HEAD,

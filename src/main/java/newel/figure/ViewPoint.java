@@ -27,7 +27,7 @@ final class ViewPoint {
 
     private static boolean inFront(Hand hand) {
         return switch (hand.hold()) {
-            case COUNTER, RAIL, CHAIR_BACK, WALL ->
+            case COUNTER, RAIL, CHAIR_BACK, WALL, FIST ->
                 hand.at().x() > 0.08 && Math.abs(hand.at().z()) < BESIDE;
             case FREE, SEAT, ARMREST, BED, THIGH, HEAD, OTHER_HAND, TOWEL, BAG, BOTTLE, BAND, TOWEL_FOOT -> false;
         };
