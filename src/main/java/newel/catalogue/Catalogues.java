@@ -16,6 +16,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the catalogue's files, one a movement, in the order of their names. */
 public final class Catalogues {
@@ -49,7 +52,20 @@ public final class Catalogues {
         for (Path file : yamlIn(folder)) {
             tree(file, flaws).ifPresent(node -> movements.add(MovementReader.read(name(file), node, flaws)));
         }
+        flaws.addAll(broken(movements, flaws));
         return flaws.isEmpty() ? new ReadCatalogue.Sound(new Catalogue(movements)) : new ReadCatalogue.Broken(flaws);
+    }
+
+    /** Rules on the body run only where the movement itself could be read. */
+    private static List<Flaw> broken(List<Movement> movements, List<Flaw> unread) {
+        Set<String> halfRead = unread.stream().map(Flaw::file).collect(Collectors.toSet());
+        Stream<Flaw> written = movements.stream().flatMap(movement -> Rule.broken(Rule.WRITTEN, movement));
+        Stream<Flaw> embodied = movements.stream()
+                .filter(movement -> !halfRead.contains(movement.id() + ".yaml"))
+                .flatMap(movement -> Rule.broken(Rule.EMBODIED, movement));
+        return Stream.of(UniqueIds.flaws(movements), written, embodied)
+                .flatMap(flaws -> flaws)
+                .toList();
     }
 
     private static List<Path> yamlIn(Path folder) {

@@ -72,7 +72,8 @@ final class Entry {
         if (!has(key) && fallback == null) {
             spot.flaw(at(key) + " is missing");
         }
-        return has(key) ? constant(at(key), value(key).asText(), type, fallback) : fallback;
+        E instead = fallback == null ? type.getEnumConstants()[0] : fallback;
+        return has(key) ? constant(at(key), value(key).asText(), type, instead) : instead;
     }
 
     <E extends Enum<E>> Set<E> some(String key, Class<E> type) {
