@@ -59,10 +59,10 @@ public final class Catalogues {
     /** Rules on the body run only where the movement itself could be read. */
     private static List<Flaw> broken(List<Movement> movements, List<Flaw> unread) {
         Set<String> halfRead = unread.stream().map(Flaw::file).collect(Collectors.toSet());
-        Stream<Flaw> written = movements.stream().flatMap(movement -> Rule.broken(Rule.WRITTEN, movement));
+        Stream<Flaw> written = movements.stream().flatMap(Rule::broken);
         Stream<Flaw> embodied = movements.stream()
                 .filter(movement -> !halfRead.contains(movement.id() + ".yaml"))
-                .flatMap(movement -> Rule.broken(Rule.EMBODIED, movement));
+                .flatMap(BodyRule::broken);
         return Stream.of(UniqueIds.flaws(movements), written, embodied)
                 .flatMap(flaws -> flaws)
                 .toList();
@@ -82,11 +82,17 @@ public final class Catalogues {
         try {
             return Optional.of(YAML.readTree(Files.readString(file)));
         } catch (JsonProcessingException e) {
-            flaws.add(new Flaw(name(file), "", "line " + e.getLocation().getLineNr() + ": " + e.getOriginalMessage()));
+            flaws.add(new Flaw(
+                    name(file), "", "line " + e.getLocation().getLineNr() + ": " + inOneLine(e.getOriginalMessage())));
             return Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The reader's message without its picture of the place. */
+    private static String inOneLine(String message) {
+        return message.lines().filter(line -> !line.startsWith(" ")).collect(Collectors.joining("; "));
     }
 
     private static String name(Path file) {

@@ -20,12 +20,8 @@ record Doing(Variant variant, List<Posed> keys, List<Posed> samples, Demands dem
         return new Doing(variant, path.keys(), path.samples(Statics.STEPS), Statics.demands(variant.keyPoses()));
     }
 
-    /** One flaw for the first key pose where something holds, so that a fault of the whole path is told once. */
-    static Stream<Flaw> firstKey(Variant variant, Predicate<Posed> wrong, Function<Posed, String> what) {
-        if (variant.keyPoses().isEmpty()) {
-            return Stream.empty();
-        }
-        List<Posed> keys = new Path(variant.keyPoses()).keys();
+    /** One flaw for the first key pose where something is wrong, so that a fault of the whole path is told once. */
+    Stream<Flaw> firstKey(Predicate<Posed> wrong, Function<Posed, String> what) {
         return IntStream.range(0, keys.size())
                 .filter(i -> wrong.test(keys.get(i)))
                 .limit(1)

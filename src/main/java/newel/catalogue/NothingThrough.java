@@ -2,7 +2,9 @@ package newel.catalogue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import newel.body.Furniture;
 import newel.body.Ground;
@@ -11,33 +13,30 @@ import newel.body.Side;
 import newel.body.Vec;
 
 /** Nothing goes through the floor, the seat or the bed. */
-final class NothingThrough implements Rule {
+final class NothingThrough implements BodyRule {
     /** Rounding of solved feet, statures. */
     private static final double ROUNDING = 0.012;
     /** Half the width that a lying body keeps to the bed, statures; what is further out may hang over the edge. */
     private static final double ON_THE_BED = 0.06;
 
     @Override
-    public Stream<Flaw> flaws(Movement movement) {
-        return movement.variants().stream()
-                .flatMap(variant -> Stream.of(
-                                Doing.firstKey(
-                                        variant,
-                                        posed -> underFloor(posed) > ROUNDING,
-                                        posed -> by("the floor", underFloor(posed))),
-                                Doing.firstKey(
-                                        variant,
-                                        posed -> inSeat(posed) > ROUNDING,
-                                        posed -> by("the seat", inSeat(posed))),
-                                Doing.firstKey(
-                                        variant,
-                                        posed -> inBed(posed) > ROUNDING,
-                                        posed -> by("the bed", inBed(posed))))
-                        .flatMap(flaws -> flaws));
+    public Stream<Flaw> flaws(Movement movement, Map<String, Doing> doings) {
+        return doings.values().stream().flatMap(NothingThrough::flaws);
     }
 
-    private static String by(String what, double depth) {
-        return String.format(Locale.ROOT, "something goes through %s by %.3f H", what, depth);
+    private static Stream<Flaw> flaws(Doing doing) {
+        return Stream.of(
+                        through(doing, "the floor", NothingThrough::underFloor),
+                        through(doing, "the seat", NothingThrough::inSeat),
+                        through(doing, "the bed", NothingThrough::inBed))
+                .flatMap(flaws -> flaws);
+    }
+
+    private static Stream<Flaw> through(Doing doing, String what, ToDoubleFunction<Posed> depth) {
+        return doing.firstKey(
+                posed -> depth.applyAsDouble(posed) > ROUNDING,
+                posed -> String.format(
+                        Locale.ROOT, "something goes through %s by %.3f H", what, depth.applyAsDouble(posed)));
     }
 
     private static double underFloor(Posed posed) {

@@ -1,6 +1,7 @@
 package newel.catalogue;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import newel.body.Ground;
 import newel.body.Masses;
@@ -12,13 +13,12 @@ import newel.body.Statics;
  * A person on their feet does not fall over: the centre of mass lies inside the base, unless a hand is on a support or the
  * variant leans on one.
  */
-final class OnBalance implements Rule {
+final class OnBalance implements BodyRule {
     @Override
-    public Stream<Flaw> flaws(Movement movement) {
-        return movement.variants().stream()
-                .flatMap(variant -> Doing.firstKey(
-                        variant,
-                        posed -> margin(posed) < 0 && !steadied(variant, posed),
+    public Stream<Flaw> flaws(Movement movement, Map<String, Doing> doings) {
+        return doings.values().stream()
+                .flatMap(doing -> doing.firstKey(
+                        posed -> margin(posed) < 0 && !steadied(doing.variant(), posed),
                         posed -> String.format(
                                 Locale.ROOT, "the centre of mass is %.3f H outside the feet", -margin(posed))));
     }

@@ -1,7 +1,6 @@
 package newel.catalogue;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -15,7 +14,7 @@ import newel.body.Side;
  * A link tells the truth: on the axis that it names the easier variant asks strictly less, and whatever it asks more of is
  * said. What poses cannot show (a band's pull, the force of a squeeze) is left to the effort number.
  */
-final class TrueLinks implements Rule {
+final class TrueLinks implements BodyRule {
     /** A hand or trunk goes this much less far, statures: 1.6 cm at 1.60 m. */
     private static final double SHORTER = 0.01;
     /** A static load that is smaller by less than this part is not smaller. */
@@ -26,16 +25,11 @@ final class TrueLinks implements Rule {
     private static final double LARGER = 1.2;
 
     @Override
-    public Stream<Flaw> flaws(Movement movement) {
-        Map<String, Doing> doings = new HashMap<>();
-        movement.variants().stream()
-                .filter(variant -> !variant.keyPoses().isEmpty())
-                .forEach(variant -> doings.put(variant.id(), Doing.of(variant)));
-        return movement.variants().stream()
-                .filter(variant -> doings.containsKey(variant.id()))
-                .flatMap(variant -> variant.easier().stream()
+    public Stream<Flaw> flaws(Movement movement, Map<String, Doing> doings) {
+        return doings.values().stream()
+                .flatMap(doing -> doing.variant().easier().stream()
                         .filter(link -> doings.containsKey(link.easier()))
-                        .flatMap(link -> flaws(movement, link, doings.get(variant.id()), doings.get(link.easier()))));
+                        .flatMap(link -> flaws(movement, link, doing, doings.get(link.easier()))));
     }
 
     private static Stream<Flaw> flaws(Movement movement, Link link, Doing harder, Doing easier) {

@@ -2,6 +2,7 @@ package newel.catalogue;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import newel.body.ArmAt;
 import newel.body.Hand;
@@ -9,35 +10,32 @@ import newel.body.Posed;
 import newel.body.Side;
 
 /** Hands reach what they hold and feet where they stand. */
-final class WithinReach implements Rule {
+final class WithinReach implements BodyRule {
     /** A palm or a foot may miss its point by this much, statures: 2 cm, less than the pad of a hand. */
     private static final double NEAR = 0.012;
     /** A fingertip this near the ear touches the head behind it, statures. */
     private static final double AT_THE_HEAD = 0.10;
 
     @Override
-    public Stream<Flaw> flaws(Movement movement) {
-        return movement.variants().stream()
-                .flatMap(variant -> Arrays.stream(Side.values()).flatMap(side -> flaws(variant, side)));
+    public Stream<Flaw> flaws(Movement movement, Map<String, Doing> doings) {
+        return doings.values().stream()
+                .flatMap(doing -> Arrays.stream(Side.values()).flatMap(side -> flaws(doing, side)));
     }
 
-    private static Stream<Flaw> flaws(Variant variant, Side side) {
+    private static Stream<Flaw> flaws(Doing doing, Side side) {
         String name = side.name().toLowerCase(Locale.ROOT);
         return Stream.of(
-                        Doing.firstKey(
-                                variant,
+                        doing.firstKey(
                                 posed -> posed.arm(side).missed() > NEAR,
                                 posed -> missed(
                                         name + " hand misses what it holds",
                                         posed.arm(side).missed())),
-                        Doing.firstKey(
-                                variant,
+                        doing.firstKey(
                                 posed -> posed.leg(side).missed() > NEAR,
                                 posed -> missed(
                                         name + " foot misses its place",
                                         posed.leg(side).missed())),
-                        Doing.firstKey(
-                                variant,
+                        doing.firstKey(
                                 posed -> posed.contacts().hand(side).hold() == Hand.Hold.HEAD
                                         && fromHead(posed, side) > AT_THE_HEAD,
                                 posed -> missed(name + " hand misses the head", fromHead(posed, side))))
