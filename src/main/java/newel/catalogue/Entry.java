@@ -7,7 +7,6 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** One mapping in a file. Notes what is missing or of the wrong kind, and at `finish` every key that nobody asked for. */
@@ -16,13 +15,6 @@ final class Entry {
     private final String path;
     private final JsonNode node;
     private final Set<String> asked = new HashSet<>();
-
-    /** Where we are, and where flaws go. */
-    record Spot(String file, String id, List<Flaw> flaws) {
-        void flaw(String what) {
-            flaws.add(new Flaw(file, id, what));
-        }
-    }
 
     Entry(Spot spot, String path, JsonNode node) {
         this.spot = spot;
@@ -73,13 +65,13 @@ final class Entry {
             spot.flaw(at(key) + " is missing");
         }
         E instead = fallback == null ? type.getEnumConstants()[0] : fallback;
-        return has(key) ? constant(at(key), value(key).asText(), type, instead) : instead;
+        return has(key) ? spot.constant(at(key), value(key).asText(), type, instead) : instead;
     }
 
     <E extends Enum<E>> Set<E> some(String key, Class<E> type) {
         Set<E> set = EnumSet.noneOf(type);
         for (String word : texts(key)) {
-            E constant = constant(at(key), word, type, null);
+            E constant = spot.constant(at(key), word, type, null);
             if (constant != null) {
                 set.add(constant);
             }
@@ -145,16 +137,6 @@ final class Entry {
                 spot.flaw(at(key) + " is not a known key");
             }
         }
-    }
-
-    private <E extends Enum<E>> E constant(String where, String word, Class<E> type, E fallback) {
-        for (E constant : type.getEnumConstants()) {
-            if (constant.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
-                return constant;
-            }
-        }
-        spot.flaw(where + " does not know '" + word + "'");
-        return fallback;
     }
 
     private JsonNode value(String key) {

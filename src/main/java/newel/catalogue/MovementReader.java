@@ -12,15 +12,14 @@ import java.util.Set;
 final class MovementReader {
     static Movement read(String file, JsonNode node, List<Flaw> flaws) {
         String id = node.path("id").asText("");
-        Entry entry = new Entry(new Entry.Spot(file, id, flaws), "", node);
+        Entry entry = new Entry(new Spot(file, id, flaws), "", node);
         if (!file.equals(entry.text("id") + ".yaml")) {
             entry.flaw("the file is not named after the id");
         }
         Purposes purposes = purposes(entry, new Purposes(Map.of(), Set.of()));
         List<Variant> variants = new ArrayList<>();
         for (JsonNode item : entry.list("variants")) {
-            variants.add(
-                    VariantReader.read(new Entry.Spot(file, item.path("id").asText(id), flaws), item, id, purposes));
+            variants.add(VariantReader.read(new Spot(file, item.path("id").asText(id), flaws), item, id, purposes));
         }
         Movement movement = new Movement(
                 id,

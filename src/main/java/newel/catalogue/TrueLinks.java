@@ -73,7 +73,7 @@ final class TrueLinks implements BodyRule {
     private static boolean smallerAngle(Doing harder, Doing easier) {
         return Arrays.stream(Motion.values())
                 .anyMatch(motion -> Arrays.stream(Side.values())
-                        .anyMatch(side -> easier.demands().angle(motion, side) + Rises.step(motion)
+                        .anyMatch(side -> easier.demands().angle(motion, side) + Threshold.step(motion)
                                 <= harder.demands().angle(motion, side)));
     }
 
@@ -81,7 +81,7 @@ final class TrueLinks implements BodyRule {
         return Arrays.stream(Joint.values()).anyMatch(joint -> {
             double before = Rises.most(joint, harder.demands());
             double after = Rises.most(joint, easier.demands());
-            return after < before * LOAD_PART && after < before - Rises.step(joint) / 2;
+            return after < before * LOAD_PART && after < before - Threshold.step(joint) / 2;
         });
     }
 

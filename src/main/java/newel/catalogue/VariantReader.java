@@ -8,7 +8,7 @@ import newel.body.Part;
 
 /** Reads one variant. */
 final class VariantReader {
-    static Variant read(Entry.Spot spot, JsonNode node, String movement, Purposes base) {
+    static Variant read(Spot spot, JsonNode node, String movement, Purposes base) {
         Entry entry = new Entry(spot, "", node);
         Variant variant = new Variant(
                 entry.text("id"),
