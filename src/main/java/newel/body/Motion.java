@@ -52,6 +52,14 @@ public enum Motion {
         return part;
     }
 
+    /** Left and right are directions of the motion, not sides of the body. */
+    public boolean directed() {
+        return switch (this) {
+            case LOW_BACK_SIDE, LOW_BACK_TURN, UPPER_BACK_SIDE, UPPER_BACK_TURN, NECK_SIDE, NECK_TURN -> true;
+            default -> false;
+        };
+    }
+
     public boolean limb() {
         return ordinal() < LOW_BACK_FLEXION.ordinal();
     }

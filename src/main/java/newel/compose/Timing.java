@@ -1,5 +1,7 @@
 package newel.compose;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Dose;
 import newel.catalogue.Position;
@@ -54,6 +56,27 @@ public final class Timing {
             before = variant;
         }
         return (int) Math.round(first + (block.passes() - 1) * again);
+    }
+
+    /** When each item begins in its first pass, seconds from the start, by movement. */
+    public Map<String, Integer> clock(Session session) {
+        Map<String, Integer> clock = new LinkedHashMap<>();
+        int at = 0;
+        for (Block block : session.blocks()) {
+            double inside = at;
+            Variant before = null;
+            for (Item item : block.items()) {
+                Variant variant = catalogue.variant(item.variant()).orElseThrow();
+                clock.put(item.movement(), (int) inside);
+                inside += READ_CARD
+                        + change(before, variant)
+                        + work(item) * (block.passes() > 1 ? FIRST_PASS : 1)
+                        + block.restSeconds();
+                before = variant;
+            }
+            at += block(block) + (block.kind() == BlockKind.ROUND ? WATER_BREAK : 0);
+        }
+        return clock;
     }
 
     private static int change(Variant before, Variant variant) {

@@ -3,10 +3,10 @@ package newel.handout;
 import newel.limit.Share;
 
 /** How far to go when it is not the whole way, in plain words. */
-final class RangeWords {
+public final class RangeWords {
     private static final double SAME = 0.02;
 
-    static String of(Share share) {
+    public static String of(Share share) {
         if (share.whole()) {
             return "";
         }

@@ -14,5 +14,6 @@ public enum Avoidance {
     REACHING_BEHIND,
     LIFT_FROM_FLOOR,
     ONE_LEG_WITHOUT_SUPPORT,
-    FLOOR
+    FLOOR,
+    OVERHEAD_WHEN_STANDING
 }

@@ -11,11 +11,28 @@ import newel.catalogue.Support;
 /** One machine-checkable consequence of a limitation or of a home. */
 public sealed interface Limit {
 
+    /** A limit that holds on the sides it names. */
+    sealed interface OfSide extends Limit {
+        Sided side();
+
+        OfSide on(Sided side);
+    }
+
     /** The peak of a motion may not exceed this many degrees, on the sides it names. */
-    record Angle(Motion motion, Sided side, double maxDegrees) implements Limit {}
+    record Angle(Motion motion, Sided side, double maxDegrees) implements OfSide {
+        @Override
+        public Angle on(Sided other) {
+            return new Angle(motion, other, maxDegrees);
+        }
+    }
 
     /** The static net moment at a joint may not exceed this, in body weight times stature. */
-    record Load(Joint joint, Sided side, double maxBwH) implements Limit {}
+    record Load(Joint joint, Sided side, double maxBwH) implements OfSide {
+        @Override
+        public Load on(Sided other) {
+            return new Load(joint, other, maxBwH);
+        }
+    }
 
     record Positions(Set<Position> allowed) implements Limit {}
 
@@ -25,10 +42,31 @@ public sealed interface Limit {
     /** At most this many seconds without a break. */
     record Time(Lasting what, int maxSeconds) implements Limit {}
 
-    record GripAtMost(Sided side, Grip most) implements Limit {}
+    record GripAtMost(Sided side, Grip most) implements OfSide {
+        @Override
+        public GripAtMost on(Sided other) {
+            return new GripAtMost(other, most);
+        }
+    }
 
-    /** No weight through the hand and wrist. */
-    record NoWristWeight(Sided side) implements Limit {}
+    /** No weight through the hand and wrist; a light touch for balance is no weight. */
+    record NoWristWeight(Sided side) implements OfSide {
+        @Override
+        public NoWristWeight on(Sided other) {
+            return new NoWristWeight(other);
+        }
+    }
+
+    /** What a hand holds may not weigh more than this share of the body's mass. */
+    record HeldAtMost(Sided side, double maxBodyMasses) implements OfSide {
+        @Override
+        public HeldAtMost on(Sided other) {
+            return new HeldAtMost(other, maxBodyMasses);
+        }
+    }
+
+    /** Coordination on the catalogue's scale of 1 to 3. */
+    record CoordinationAtMost(int most) implements Limit {}
 
     /** Effort on the 0 to 10 scale. */
     record EffortAtMost(int most) implements Limit {}
@@ -47,6 +85,7 @@ public sealed interface Limit {
     enum Lasting {
         STANDING,
         ARMS_HIGH,
+        /** An isometric hold against effort; a stretch is not one. */
         HOLD
     }
 }

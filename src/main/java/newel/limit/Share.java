@@ -8,6 +8,10 @@ public record Share(double left, double right) {
         return Math.min(left, right);
     }
 
+    public double mean() {
+        return (left + right) / 2;
+    }
+
     public boolean whole() {
         return left >= 1 && right >= 1;
     }

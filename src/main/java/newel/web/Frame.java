@@ -16,7 +16,8 @@ public record Frame(String token, String path, String assets, Note note) {
 
     private static final List<Place> PLACES = List.of(new Place("Clients", "/clients"));
 
-    private static final List<String> SHEETS = List.of("base", "type", "layout", "forms", "client", "intake", "figure");
+    private static final List<String> SHEETS =
+            List.of("base", "type", "layout", "forms", "client", "intake", "figure", "program", "stair");
 
     public List<Place> places() {
         return PLACES;

@@ -1,0 +1,47 @@
+package newel.limit;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What a condition usually restricts. Every restriction names its source; orders of the client's own clinician stand above
+ * all of it.
+ *
+ * @param name in plain words
+ * @param sided whether it is about one side
+ * @param weeks usual time until it is looked at again, 0 where it lasts
+ * @param advice for the instructor
+ * @param cautions for the client, on papers
+ */
+public record Preset(
+        String id,
+        String name,
+        boolean sided,
+        int weeks,
+        List<Restriction> restrictions,
+        List<String> advice,
+        List<String> cautions) {
+
+    /** @param how seen, from memory, common practice or design choice */
+    public record Restriction(Limit limit, String source, String how) {}
+
+    public List<Limit> limits(Sided side) {
+        return restrictions.stream().map(each -> on(each.limit(), side)).toList();
+    }
+
+    private Limit on(Limit limit, Sided side) {
+        return sided && limit instanceof Limit.OfSide ofSide ? ofSide.on(side) : limit;
+    }
+
+    /** @param words what was said; the preset's name when empty */
+    public Limitation limitation(
+            String limitationId,
+            String words,
+            Sided side,
+            Limitation.Source source,
+            LocalDate since,
+            LocalDate review) {
+        String said = words.isBlank() ? name : words.strip();
+        return new Limitation(limitationId, id, said, side, source, since, review, limits(side), cautions);
+    }
+}

@@ -1,0 +1,46 @@
+package newel.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import newel.adapt.Adapting;
+import newel.catalogue.Catalogue;
+import newel.client.Client;
+import newel.compose.Suiting;
+import newel.limit.Fitting;
+import newel.limit.Limit;
+import newel.limit.Limits;
+import newel.limit.VariantDemands;
+import newel.program.PersonSuiting;
+import newel.screen.Screening;
+
+/** What every page about programs asks: the catalogue, and what of it suits a client today. */
+public final class Practice {
+    private final Catalogue catalogue;
+    private final Fitting fitting;
+    private final Adapting adapting;
+    private final Clock clock;
+
+    public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
+        this.catalogue = catalogue;
+        this.fitting = new Fitting(demands);
+        this.adapting = new Adapting(catalogue, demands);
+        this.clock = clock;
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** The limits of body, home and screening together. */
+    public Suiting suiting(Client client) {
+        List<Limit> around = new ArrayList<>(client.homeLimits());
+        around.addAll(Screening.of(client).limits());
+        return new PersonSuiting(adapting, fitting, Limits.of(client.limitations(), around));
+    }
+}

@@ -1,0 +1,69 @@
+package newel.web.program;
+
+import java.util.List;
+import newel.figure.Picture;
+import newel.web.client.ClientHeader;
+
+/**
+ * One version of a program.
+ *
+ * @param face what waits or is withheld, as screening says; empty when nothing is
+ * @param fault what stood against the last act, empty when nothing did
+ * @param open the newest version, which may be changed
+ */
+public record ProgramPage(
+        ClientHeader header,
+        String base,
+        List<String> face,
+        String fault,
+        boolean open,
+        int number,
+        String made,
+        String reason,
+        String minutes,
+        List<Part> parts,
+        List<Out> leftOut,
+        List<Week> week,
+        List<String> days,
+        List<Line> versions,
+        List<Changed> changed,
+        Link link,
+        int breaks) {
+
+    public record Part(int index, String title, String note, String length, boolean adds, List<Row> rows) {}
+
+    /**
+     * @param clock minutes and seconds from the start
+     * @param easier the nearest fitting step down, or null
+     * @param harder the nearest fitting step up, or null
+     */
+    public record Row(
+            String movement,
+            String clock,
+            Picture picture,
+            String name,
+            String dose,
+            int sets,
+            int repetitions,
+            int seconds,
+            String range,
+            List<String> why,
+            String override,
+            List<Step> stair) {}
+
+    public record Out(String name, List<String> reasons) {}
+
+    /** A muscle group or balance, and on which of the days it is worked. */
+    public record Week(String group, List<Boolean> on, boolean enough) {}
+
+    public record Line(int number, String made, String reason) {}
+
+    public record Changed(String what, String text) {}
+
+    /** @param address the handout's own address, empty when there is none @param allowed whether it may be given out */
+    public record Link(String address, boolean allowed) {}
+
+    public String title() {
+        return "Program of " + header.name();
+    }
+}

@@ -1,0 +1,21 @@
+package newel.web.program;
+
+import java.util.List;
+import newel.web.client.ClientHeader;
+
+/** All that could stand in the place of one item, or be added to a part. */
+public record SwapPage(
+        ClientHeader header,
+        String base,
+        int number,
+        String title,
+        String intro,
+        String action,
+        List<Flights> flights,
+        String chosen,
+        String override,
+        String fault) {
+
+    /** A movement with its whole stair, from the easiest step. */
+    public record Flights(String movement, String name, boolean own, boolean fits, List<Step> steps) {}
+}
