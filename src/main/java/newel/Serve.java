@@ -9,8 +9,12 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import newel.catalogue.Catalogue;
+import newel.catalogue.Catalogues;
+import newel.limit.VariantDemands;
 import newel.store.Database;
 import newel.store.Stores;
+import newel.web.Practice;
 import newel.web.Server;
 
 /** {@code newel}: serves the pages until it is stopped. */
@@ -37,7 +41,10 @@ final class Serve {
         Path folder = settings.demo() ? throwAway() : made(settings.data());
         Database database = Database.open(folder.resolve("newel.db"));
         Clock clock = Clock.systemDefaultZone();
-        Server server = new Server(settings.port(), settings.address(), Stores.of(database, clock), clock);
+        Catalogue catalogue = Catalogues.read().orStop();
+        Practice practice = new Practice(catalogue, VariantDemands.ofBody(), clock);
+        Stores stores = Stores.of(database, clock);
+        Server server = new Server(settings.port(), settings.address(), stores, practice);
         server.start();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             server.close();

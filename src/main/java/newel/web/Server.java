@@ -4,11 +4,13 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
 import java.net.URI;
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
+import newel.web.handout.HandoutRoutes;
+import newel.web.program.ChangesRoutes;
+import newel.web.program.ProgramRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 
 /** The web server: its settings, and the list of all routes. */
@@ -22,19 +24,23 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param address how browsers reach it; tells whether cookies may insist on TLS and what is printed on papers
      */
-    public Server(int port, URI address, Stores stores, Clock clock) {
+    public Server(int port, URI address, Stores stores, Practice practice) {
         FormToken token = new FormToken("https".equals(address.getScheme()));
         Pages pages = new Pages(token);
         javalin = Javalin.create(config -> {
             settings(config, port);
             new Guard(pages, token, address).add(config.routes);
-            features(pages, stores, clock).forEach(routes -> routes.add(config.routes));
+            features(pages, stores, practice).forEach(routes -> routes.add(config.routes));
             new Errors(pages).add(config.routes);
         });
     }
 
-    private static List<Routes> features(Pages pages, Stores stores, Clock clock) {
-        return List.of(new ClientRoutes(pages, stores.clients()));
+    private static List<Routes> features(Pages pages, Stores stores, Practice practice) {
+        return List.of(
+                new ClientRoutes(pages, stores.clients()),
+                new ChangesRoutes(pages, stores, practice),
+                new ProgramRoutes(pages, stores, practice),
+                new HandoutRoutes(pages, stores, practice));
     }
 
     private static void settings(JavalinConfig config, int port) {
