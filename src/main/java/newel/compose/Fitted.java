@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class Fitted {
     /** Shortest and longest rest between the movements of a round, seconds (1 minute for light work is usual: common practice). */
-    private static final int[] RESTS = {15, 20, 25, 30, 35, 40, 45, 50, 60};
+    private static final int[] RESTS = {10, 15, 20, 25, 30, 35, 40, 45, 50, 60};
 
     private final Timing timing;
     private final int seconds;
@@ -26,21 +26,38 @@ final class Fitted {
         }
     }
 
-    /** The fullest that fits: most work first, then the longest within the time. */
+    /** A session uses at least this share of its time where enough movements fit. */
+    static final double FULL = 0.9;
+
+    private record Tried(Size size, Session session, int seconds) {}
+
+    /** Of those within the time the fullest; among full ones two passes, then more movements, then warm-up and cool-down. */
     Session fit(FirstDraft.Parts parts) {
-        List<Session> within = sizes().stream()
-                .map(size -> session(parts, size))
-                .filter(session -> timing.session(session) <= seconds)
-                .toList();
-        return within.stream()
-                .max(Comparator.comparingInt((Session s) -> Math.min(timing.session(s), seconds * 19 / 20))
-                        .thenComparingInt(Fitted::sets))
+        return sizes().stream()
+                .map(size -> tried(parts, size))
+                .filter(tried -> tried.seconds() <= seconds)
+                .max(Comparator.comparing((Tried tried) -> tried.seconds() >= FULL * seconds)
+                        .thenComparingInt(tried -> Math.min(2, tried.size().rounds()))
+                        .thenComparingInt(tried -> tried.size().passes())
+                        .thenComparingInt(tried -> Math.min(3, tried.size().warmUp())
+                                + Math.min(3, tried.size().coolDown()))
+                        .thenComparingInt(Fitted::movements)
+                        .thenComparingInt(tried -> Math.min(4, tried.size().warmUp())
+                                + Math.min(4, tried.size().coolDown()))
+                        .thenComparingInt(Tried::seconds))
+                .map(Tried::session)
                 .orElseGet(() -> session(parts, new Size(1, 1, 2, 1, 1, RESTS[0])));
     }
 
-    private static int sets(Session session) {
-        return session.blocks().stream()
-                .mapToInt(block -> block.passes() * block.items().size())
+    private Tried tried(FirstDraft.Parts parts, Size size) {
+        Session session = session(parts, size);
+        return new Tried(size, session, timing.session(session));
+    }
+
+    private static int movements(Tried tried) {
+        return tried.session().blocks().stream()
+                .filter(block -> block.kind() == BlockKind.ROUND)
+                .mapToInt(block -> block.items().size())
                 .sum();
     }
 

@@ -8,7 +8,7 @@ import newel.limit.Share;
  * A variant with its dose, at the share of its way that this person is asked to go.
  *
  * @param movement its movement; a session holds each movement once, so this names the item
- * @param path variants passed on the way down from the wanted one, in order; empty when nothing was passed
+ * @param path variants passed on the way from the wanted one, in order; for a substitute the one it stands in for
  * @param why reasons for the change, in the instructor's words
  * @param override written reason for keeping something that does not fit, empty for none
  */

@@ -65,7 +65,7 @@ final class Shortlist {
                 case Choice.Do chosen -> {
                     if (!taken.contains(chosen.variant().movement())) {
                         note(movement, chosen);
-                        return Optional.of(item(chosen));
+                        return Optional.of(item(movement, chosen));
                     }
                 }
                 case Choice.Leave left -> leftOut.put(movement.id(), new LeftOut(movement.id(), left.reasons()));
@@ -81,7 +81,7 @@ final class Shortlist {
         }
     }
 
-    private Item item(Choice.Do chosen) {
+    private Item item(Movement wanted, Choice.Do chosen) {
         taken.add(chosen.variant().movement());
         Kind kind = catalogue.movementOf(chosen.variant()).kind();
         return new Item(
@@ -90,8 +90,13 @@ final class Shortlist {
                 chosen.share(),
                 Doses.of(chosen.variant(), kind, wish.level()),
                 chosen.how(),
-                chosen.path(),
+                passed(wanted, chosen),
                 chosen.why(),
                 "");
+    }
+
+    /** For another movement in its place, the one that was wanted. */
+    private static List<String> passed(Movement wanted, Choice.Do chosen) {
+        return chosen.how() == How.SUBSTITUTED ? List.of(wanted.reference()) : chosen.path();
     }
 }

@@ -20,7 +20,7 @@ public final class Drawing {
     /** A limb whose end moves more than this leaves a ghost, statures. */
     private static final double LEFT_BEHIND = 0.05;
     /** Poses no further apart than this are one picture, statures. */
-    private static final double SAME_POSE = 0.02;
+    private static final double SAME_POSE = 0.006;
 
     private final Camera camera;
     private final boolean wallBehind;
@@ -61,7 +61,7 @@ public final class Drawing {
     }
 
     private static boolean mirrors(KeyPose a, KeyPose b) {
-        return apart(Solver.pose(a), Solver.pose(b), -1) < 2 * SAME_POSE;
+        return apart(Solver.pose(a), Solver.pose(b), -1) < 0.04;
     }
 
     private static double apart(Posed a, Posed b, int sign) {

@@ -12,6 +12,10 @@ public record Bound(Limit limit, String limitation, String whose) {
         return new Bound(limit, from.id(), Whose.of(from));
     }
 
+    static Bound screening(Limit limit) {
+        return new Bound(limit, "", "readiness and falls check");
+    }
+
     static Bound home(Limit limit) {
         return new Bound(limit, "", "at home");
     }

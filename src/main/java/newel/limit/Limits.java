@@ -16,10 +16,16 @@ public record Limits(List<Bound> bounds) {
     }
 
     public static Limits of(List<Limitation> limitations, List<Limit> home) {
+        return of(limitations, home, List.of());
+    }
+
+    /** @param screening what the readiness and falls check asks of every variant */
+    public static Limits of(List<Limitation> limitations, List<Limit> home, List<Limit> screening) {
         List<Bound> all = new ArrayList<>();
         limitations.stream()
                 .sorted(Comparator.comparing(from -> from.source() != Limitation.Source.CLINICIAN))
                 .forEach(from -> from.limits().forEach(limit -> all.add(Bound.of(limit, from))));
+        screening.forEach(limit -> all.add(Bound.screening(limit)));
         home.forEach(limit -> all.add(Bound.home(limit)));
         return new Limits(tightest(all));
     }

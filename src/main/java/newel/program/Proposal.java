@@ -8,6 +8,7 @@ import java.util.Set;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Variant;
 import newel.compose.Choice;
+import newel.compose.How;
 import newel.compose.Item;
 import newel.compose.LeftOut;
 import newel.compose.Session;
@@ -60,7 +61,7 @@ public record Proposal(List<Replacement> replacements) {
                 chosen.share(),
                 same && sameForm ? before.dose() : beginner,
                 chosen.how(),
-                chosen.path(),
+                chosen.how() == How.SUBSTITUTED ? List.of(before.variant()) : chosen.path(),
                 chosen.why(),
                 "");
     }

@@ -2,14 +2,11 @@ package newel.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
 import newel.limit.Fitting;
-import newel.limit.Limit;
 import newel.limit.Limits;
 import newel.limit.VariantDemands;
 import newel.program.PersonSuiting;
@@ -39,8 +36,8 @@ public final class Practice {
 
     /** The limits of body, home and screening together. */
     public Suiting suiting(Client client) {
-        List<Limit> around = new ArrayList<>(client.homeLimits());
-        around.addAll(Screening.of(client).limits());
-        return new PersonSuiting(adapting, fitting, Limits.of(client.limitations(), around));
+        Limits limits = Limits.of(
+                client.limitations(), client.homeLimits(), Screening.of(client).limits());
+        return new PersonSuiting(adapting, fitting, limits);
     }
 }

@@ -117,10 +117,18 @@ final class ProgramPages {
             case KEPT -> "Fits as it is.";
             case TRIMMED -> "Through part of the way:";
             case REGRESSED -> "An easier form:";
-            case SUBSTITUTED -> "In the place of another movement:";
+            case SUBSTITUTED -> "In the place of %s:".formatted(wanted(item));
             case CHOSEN -> "Chosen by you.";
         };
         return Stream.concat(Stream.of(how), item.why().stream()).toList();
+    }
+
+    private String wanted(Item item) {
+        return item.path().stream()
+                .findFirst()
+                .flatMap(catalogue::variant)
+                .map(variant -> catalogue.movementOf(variant).name().toLowerCase(Locale.ROOT))
+                .orElse("another movement");
     }
 
     /** At most three steps: one down, here, one up; a step that fits is shown before one that does not. */
