@@ -8,6 +8,7 @@ import newel.client.Client;
 import newel.compose.Suiting;
 import newel.limit.Fitting;
 import newel.limit.Limits;
+import newel.limit.Presets;
 import newel.limit.VariantDemands;
 import newel.program.PersonSuiting;
 import newel.screen.Screening;
@@ -17,6 +18,7 @@ public final class Practice {
     private final Catalogue catalogue;
     private final Fitting fitting;
     private final Adapting adapting;
+    private final Presets presets = Presets.read();
     private final Clock clock;
 
     public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
@@ -28,6 +30,10 @@ public final class Practice {
 
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    public Presets presets() {
+        return presets;
     }
 
     public LocalDate today() {

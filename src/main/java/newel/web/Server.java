@@ -9,6 +9,8 @@ import java.util.Map;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
 import newel.web.handout.HandoutRoutes;
+import newel.web.intake.IntakeRoutes;
+import newel.web.limitation.LimitationRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ProgramRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
@@ -37,7 +39,9 @@ public final class Server implements AutoCloseable {
 
     private static List<Routes> features(Pages pages, Stores stores, Practice practice) {
         return List.of(
-                new ClientRoutes(pages, stores.clients()),
+                new IntakeRoutes(pages, stores, practice, practice.presets()),
+                new ClientRoutes(pages, stores, practice),
+                new LimitationRoutes(pages, stores, practice, practice.presets()),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
                 new HandoutRoutes(pages, stores, practice));

@@ -2,36 +2,100 @@ package newel.web.client;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.limit.Limitation;
+import newel.screen.Permission;
+import newel.screen.Screening;
 import newel.store.ClientStore;
+import newel.store.Stores;
 import newel.web.Pages;
+import newel.web.Practice;
 import newel.web.Routes;
 
 public final class ClientRoutes implements Routes {
     private final Pages pages;
-    private final ClientStore clients;
+    private final Stores stores;
+    private final Practice practice;
 
-    public ClientRoutes(Pages pages, ClientStore clients) {
+    public ClientRoutes(Pages pages, Stores stores, Practice practice) {
         this.pages = pages;
-        this.clients = clients;
+        this.stores = stores;
+        this.practice = practice;
     }
 
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/", ctx -> ctx.redirect("/clients"));
         routes.get("/clients", this::list);
+        routes.get("/clients/{client}", this::show);
     }
 
     private void list(Context ctx) {
         pages.show(
                 ctx,
                 "client/list.jte",
-                ClientListPage.of(clients.all().stream().map(ClientRoutes::line).toList()));
+                ClientListPage.of(
+                        stores.clients().all().stream().map(this::line).toList()));
     }
 
-    private static ClientListPage.Line line(ClientStore.Opened opened) {
-        List<ClientListPage.Need> needs =
-                opened.drafted() ? List.of(new ClientListPage.Need("quiet", "Intake not finished")) : List.of();
-        return new ClientListPage.Line("/clients/" + opened.id().value(), opened.name(), "", needs);
+    private ClientListPage.Line line(ClientStore.Opened opened) {
+        String path = "/clients/" + opened.id().value();
+        return stores.clients()
+                .find(opened.id())
+                .map(client -> new ClientListPage.Line(path, opened.name(), age(client), needs(opened, client)))
+                .orElseGet(() -> new ClientListPage.Line(
+                        path + "/intake",
+                        opened.name(),
+                        "",
+                        List.of(new ClientListPage.Need("quiet", "Intake not finished"))));
+    }
+
+    private String age(Client client) {
+        return client.profile().age(practice.today()) + " years";
+    }
+
+    private List<ClientListPage.Need> needs(ClientStore.Opened opened, Client client) {
+        List<ClientListPage.Need> needs = new ArrayList<>();
+        Permission permission = Screening.of(client).permission();
+        if (permission == Permission.NOTHING) {
+            needs.add(new ClientListPage.Need("stop", "No exercise yet"));
+        } else if (permission == Permission.PREPARE) {
+            needs.add(new ClientListPage.Need("care", "Waits for an answer"));
+        }
+        if (opened.drafted()) {
+            needs.add(new ClientListPage.Need("quiet", "Intake not finished"));
+        }
+        if (stores.programs().of(client.id()).isEmpty()) {
+            needs.add(new ClientListPage.Need("quiet", "No program yet"));
+        }
+        if (reviewDue(client, practice.today())) {
+            needs.add(new ClientListPage.Need("care", "Review due"));
+        }
+        return needs;
+    }
+
+    private static boolean reviewDue(Client client, LocalDate today) {
+        return client.limitations().stream()
+                .map(Limitation::review)
+                .filter(Objects::nonNull)
+                .anyMatch(day -> !day.isAfter(today));
+    }
+
+    private void show(Context ctx) {
+        ClientId id = new ClientId(ctx.pathParam("client"));
+        ClientStore.Opened opened = stores.clients().opened(id).orElseThrow(NotFoundResponse::new);
+        if (!opened.whole()) {
+            ctx.redirect("/clients/" + id.value() + "/intake");
+            return;
+        }
+        Client client = stores.clients().find(id).orElseThrow(NotFoundResponse::new);
+        boolean program = stores.programs().of(id).isPresent();
+        pages.show(ctx, "client/show.jte", ClientPage.of(client, practice.today(), program, opened.drafted()));
     }
 }

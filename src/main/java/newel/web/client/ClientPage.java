@@ -1,0 +1,65 @@
+package newel.web.client;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import newel.client.Client;
+import newel.client.Goal;
+import newel.limit.Limitation;
+import newel.screen.Screening;
+import newel.web.limitation.MotionWords;
+
+/** A client: readiness with its sources, what to mind, and the places that belong to them. */
+public record ClientPage(
+        ClientHeader header,
+        List<String> face,
+        List<Because> reasons,
+        String falls,
+        List<Minded> minded,
+        List<String> goals,
+        boolean program,
+        boolean drafted,
+        String standing) {
+
+    /** @param known how the rule is known */
+    public record Because(String text, String source, String known) {}
+
+    public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+    static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted) {
+        Screening screening = Screening.of(client);
+        return new ClientPage(
+                ClientHeader.of(client, today),
+                screening.face(),
+                screening.reasons().stream()
+                        .map(each -> new Because(
+                                each.text(),
+                                each.rule().citation(),
+                                each.rule().known().words()))
+                        .toList(),
+                screening.falls().level().words(),
+                client.limitations().stream().map(ClientPage::minded).toList(),
+                client.wishes().goals().stream().map(Goal::words).toList(),
+                program,
+                drafted,
+                Screening.STANDING);
+    }
+
+    private static Minded minded(Limitation each) {
+        String who = switch (each.source()) {
+            case CLIENT -> "said by the client";
+            case INSTRUCTOR -> "said by you";
+            case CLINICIAN -> "ordered by a clinician";
+        };
+        String review = each.review() == null ? "no review set" : "look again on " + DAY.format(each.review());
+        return new Minded(
+                each.id(),
+                ClientHeader.words(each),
+                "Since %s, %s, %s.".formatted(DAY.format(each.since()), who, review),
+                each.limits().stream().map(MotionWords::of).toList(),
+                each.cautions());
+    }
+}

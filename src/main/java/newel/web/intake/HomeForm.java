@@ -1,0 +1,84 @@
+package newel.web.intake;
+
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import newel.catalogue.Kit;
+import newel.client.Answer;
+import newel.client.Home;
+import newel.web.form.Ask;
+import newel.web.form.Asking;
+import newel.web.form.Choice;
+import newel.web.form.Parsed;
+import newel.web.form.Reading;
+import newel.web.form.Span;
+import newel.web.form.Typed;
+
+/** What the home has and how much room there is. */
+final class HomeForm {
+    private static final Span CEILING = Span.of("the ceiling height", "cm", 180, 400);
+    private static final Span CLEAR = Span.of("the clear floor", "m", 0, 20);
+
+    static List<Ask> asks(Asking ask) {
+        return List.of(
+                ask.many("home-kit", "What is there to use", kit())
+                        .hint("The chair has no wheels and stands against a wall."),
+                ask.line("home-ceiling", "Ceiling height")
+                        .unit("cm")
+                        .hint("240 cm is usual. Reaches overhead are checked against it."),
+                ask.line("home-clear", "Clear floor beside the chair")
+                        .unit("m")
+                        .hint("How far the client could step without meeting anything."),
+                ask.one("home-floor", "Gets down to the floor and up again", answers()));
+    }
+
+    private static Map<String, String> kit() {
+        Map<String, String> kit = new LinkedHashMap<>();
+        kit.put(Choice.of(Kit.CHAIR), "A firm chair");
+        kit.put(Choice.of(Kit.ARMCHAIR), "A firm chair with armrests");
+        kit.put(Choice.of(Kit.TOWEL), "A towel");
+        kit.put(Choice.of(Kit.WALL), "A free wall");
+        kit.put(Choice.of(Kit.COUNTER), "A kitchen counter");
+        kit.put(Choice.of(Kit.BED), "A firm bed");
+        kit.put(Choice.of(Kit.CUSHION), "A firm cushion");
+        kit.put(Choice.of(Kit.STEP), "A low, steady step");
+        kit.put(Choice.of(Kit.STAIRS), "Stairs with a rail");
+        kit.put(Choice.of(Kit.BAG), "A shopping bag");
+        kit.put(Choice.of(Kit.BOTTLE), "Two half-litre bottles");
+        kit.put(Choice.of(Kit.BAND), "A long exercise band");
+        return kit;
+    }
+
+    static Map<String, String> answers() {
+        Map<String, String> answers = new LinkedHashMap<>();
+        answers.put(Choice.of(Answer.YES), "Yes");
+        answers.put(Choice.of(Answer.NO), "No");
+        answers.put(Choice.of(Answer.UNKNOWN), "Not known");
+        return answers;
+    }
+
+    static Parsed<Home> parse(Typed typed) {
+        Reading reading = new Reading(typed);
+        List<Kit> kit = reading.many("home-kit", Kit.class);
+        reading.need(!kit.isEmpty(), "home-kit", "Choose at least one thing: a chair or a wall is enough to begin.");
+        Integer ceiling = reading.whole("home-ceiling", CEILING);
+        Double clear = reading.number("home-clear", CLEAR);
+        Answer floor = reading.one("home-floor", Answer.class, "Say whether the client gets down to the floor and up.");
+        return reading.result(() -> new Home(set(kit), ceiling, floor, clear));
+    }
+
+    private static Set<Kit> set(List<Kit> kit) {
+        return EnumSet.copyOf(kit);
+    }
+
+    static Typed fill(Typed typed, Home home) {
+        return typed.with("home-kit", Choice.all(home.kit()))
+                .with("home-ceiling", String.valueOf(home.ceilingCm()))
+                .with("home-clear", Span.plain(home.clearMetres()))
+                .with("home-floor", Choice.of(home.floor()));
+    }
+
+    private HomeForm() {}
+}

@@ -1,0 +1,103 @@
+package newel.web.limitation;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.limit.Limitation;
+import newel.limit.Presets;
+import newel.store.Ids;
+import newel.store.Stores;
+import newel.web.Note;
+import newel.web.Pages;
+import newel.web.Practice;
+import newel.web.Routes;
+import newel.web.client.ClientHeader;
+import newel.web.form.Asking;
+import newel.web.form.DateBoxes;
+import newel.web.form.Faults;
+import newel.web.form.Parsed;
+import newel.web.form.Typed;
+
+public final class LimitationRoutes implements Routes {
+    private static final String AT = "/clients/{client}/limitations";
+
+    private final Pages pages;
+    private final Stores stores;
+    private final Practice practice;
+    private final LimitationForm form;
+
+    public LimitationRoutes(Pages pages, Stores stores, Practice practice, Presets presets) {
+        this.pages = pages;
+        this.stores = stores;
+        this.practice = practice;
+        this.form = new LimitationForm(presets, "limitation-");
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get(AT + "/new", this::ask);
+        routes.post(AT, this::log);
+        routes.post(AT + "/{limitation}/end", this::end);
+        routes.post(AT + "/{limitation}/resume", this::resume);
+    }
+
+    private void ask(Context ctx) {
+        Typed today = DateBoxes.fill(Typed.NOTHING, "limitation-since", practice.today());
+        pages.show(ctx, "limitation/new.jte", page(client(ctx), today, new Faults()));
+    }
+
+    private LimitationPage page(Client client, Typed typed, Faults faults) {
+        return new LimitationPage(
+                ClientHeader.of(client, practice.today()),
+                form.asks(new Asking(typed, faults)),
+                faults,
+                stores.programs().of(client.id()).isPresent());
+    }
+
+    /** Logs it; with a program, the next page shows at once what no longer fits. */
+    private void log(Context ctx) {
+        Client client = client(ctx);
+        Typed typed = Typed.of(ctx);
+        Parsed<Limitation> parsed = form.parse(typed, Ids.next(), practice.today());
+        if (parsed.value().isEmpty()) {
+            pages.refuse(ctx, "limitation/new.jte", page(client, typed, parsed.faults()));
+            return;
+        }
+        stores.limitations().add(client.id(), parsed.value().get());
+        boolean program = stores.programs().of(client.id()).isPresent();
+        Note.leave(
+                ctx,
+                "Logged: " + parsed.value().get().words() + ".",
+                at(client, parsed.value().get().id(), "end"));
+        ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
+    }
+
+    private void end(Context ctx) {
+        Client client = client(ctx);
+        String id = ctx.pathParam("limitation");
+        if (!stores.limitations().end(client.id(), id)) {
+            throw new NotFoundResponse();
+        }
+        Note.leave(ctx, "It no longer holds.", at(client, id, "resume"));
+        ctx.redirect("/clients/" + client.id().value());
+    }
+
+    private void resume(Context ctx) {
+        Client client = client(ctx);
+        if (!stores.limitations().resume(client.id(), ctx.pathParam("limitation"))) {
+            throw new NotFoundResponse();
+        }
+        Note.leave(ctx, "It holds again.");
+        ctx.redirect("/clients/" + client.id().value());
+    }
+
+    private static String at(Client client, String limitation, String act) {
+        return "/clients/" + client.id().value() + "/limitations/" + limitation + "/" + act;
+    }
+
+    private Client client(Context ctx) {
+        return stores.clients().find(new ClientId(ctx.pathParam("client"))).orElseThrow(NotFoundResponse::new);
+    }
+}
