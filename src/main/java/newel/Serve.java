@@ -9,10 +9,19 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import newel.casefile.Demo;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Catalogues;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.limit.Limitation;
 import newel.limit.VariantDemands;
+import newel.program.Drafting;
+import newel.program.Version;
+import newel.screen.Permission;
+import newel.screen.Screening;
 import newel.store.Database;
+import newel.store.Ids;
 import newel.store.Stores;
 import newel.web.Practice;
 import newel.web.Server;
@@ -44,6 +53,9 @@ final class Serve {
         Catalogue catalogue = Catalogues.read().orStop();
         Practice practice = new Practice(catalogue, VariantDemands.ofBody(), clock);
         Stores stores = Stores.of(database, clock);
+        if (settings.demo()) {
+            demo(stores, practice);
+        }
         Server server = new Server(settings.port(), settings.address(), stores, practice);
         server.start();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
@@ -54,6 +66,34 @@ final class Serve {
             }
         }));
         out.println("Newel is at http://127.0.0.1:" + server.port() + "/  (data in " + folder + ")");
+    }
+
+    /** The demo cast; those who may begin have a program already. */
+    private static void demo(Stores stores, Practice practice) {
+        for (Client client : Demo.clients(practice.presets(), practice.today())) {
+            ClientId id = stores.clients().add(withIds(client));
+            Client kept = stores.clients().find(id).orElseThrow();
+            if (Screening.of(kept).permission() == Permission.START) {
+                Version first = Drafting.first(practice.catalogue(), kept, practice.suiting(kept), practice.today());
+                stores.programs().begin(id, first);
+            }
+        }
+    }
+
+    /** A case file's limitations are numbered within the file; in the database each needs a key of its own. */
+    private static Client withIds(Client c) {
+        List<Limitation> limitations =
+                c.limitations().stream().map(each -> each.withId(Ids.next())).toList();
+        return new Client(
+                c.id(),
+                c.profile(),
+                c.home(),
+                c.wishes(),
+                c.readiness(),
+                c.falls(),
+                c.vitals(),
+                c.measures(),
+                limitations);
     }
 
     private static Path made(Path folder) {

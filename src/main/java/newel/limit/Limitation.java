@@ -21,6 +21,10 @@ public record Limitation(
         LocalDate review,
         List<Limit> limits,
         List<String> cautions) {
+    public Limitation withId(String other) {
+        return new Limitation(other, preset, words, side, source, since, review, limits, cautions);
+    }
+
     public enum Source {
         CLIENT,
         INSTRUCTOR,

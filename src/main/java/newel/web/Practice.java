@@ -2,29 +2,24 @@ package newel.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
-import newel.limit.Fitting;
-import newel.limit.Limits;
 import newel.limit.Presets;
 import newel.limit.VariantDemands;
-import newel.program.PersonSuiting;
+import newel.program.Suited;
 import newel.screen.Screening;
 
 /** What every page about programs asks: the catalogue, and what of it suits a client today. */
 public final class Practice {
     private final Catalogue catalogue;
-    private final Fitting fitting;
-    private final Adapting adapting;
+    private final Suited suited;
     private final Presets presets = Presets.read();
     private final Clock clock;
 
     public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
         this.catalogue = catalogue;
-        this.fitting = new Fitting(demands);
-        this.adapting = new Adapting(catalogue, demands);
+        this.suited = new Suited(catalogue, demands);
         this.clock = clock;
     }
 
@@ -42,8 +37,6 @@ public final class Practice {
 
     /** The limits of body, home and screening together. */
     public Suiting suiting(Client client) {
-        Limits limits = Limits.of(
-                client.limitations(), client.homeLimits(), Screening.of(client).limits());
-        return new PersonSuiting(adapting, fitting, limits);
+        return suited.to(client, Screening.of(client).limits());
     }
 }

@@ -1,0 +1,194 @@
+package newel.casefile;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.function.Function;
+import newel.client.Answer;
+import newel.client.Answers;
+import newel.client.Client;
+import newel.client.Disease;
+import newel.client.FallsAnswers;
+import newel.client.Measured;
+import newel.client.ReadinessAnswers;
+import newel.client.RedFlag;
+import newel.client.Symptom;
+import newel.client.Vitals;
+import newel.limit.Limit;
+import newel.limit.Limitation;
+
+/** Writes a client as a case file: no name, no date of birth, nobody to call, no words that were said. */
+public final class CaseWriter {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    public static ObjectNode write(Client client, LocalDate today) {
+        ObjectNode node = JSON.objectNode();
+        node.put("case", 1);
+        node.put("age", client.profile().age(today));
+        node.put("sex", plain(client.profile().sex()));
+        node.put("statureCm", client.profile().statureCm());
+        if (client.profile().massKg() != null) {
+            node.put("massKg", client.profile().massKg());
+        }
+        ObjectNode home = node.putObject("home");
+        home.set("kit", names(client.home().kit()));
+        home.put("ceilingCm", client.home().ceilingCm());
+        put(home, "floor", client.home().floor());
+        home.put("clearMetres", client.home().clearMetres());
+        node.put("minutes", client.wishes().minutes());
+        ArrayNode days = node.putArray("days");
+        client.wishes().days().stream()
+                .sorted()
+                .forEach(day -> days.add(plain(day).substring(0, 3)));
+        ArrayNode goals = node.putArray("goals");
+        client.wishes().goals().forEach(goal -> goals.add(plain(goal)));
+        node.put("experience", plain(client.wishes().experience()));
+        node.set("readiness", readiness(client.readiness()));
+        node.set("falls", falls(client.falls()));
+        node.set("vitals", vitals(client.vitals()));
+        ArrayNode measures = node.putArray("measures");
+        client.measures().forEach(each -> measures.add(measure(each)));
+        ArrayNode limitations = node.putArray("limitations");
+        client.limitations().forEach(each -> limitation(each, limitations));
+        return node;
+    }
+
+    private static ObjectNode readiness(ReadinessAnswers r) {
+        ObjectNode node = JSON.objectNode();
+        ArrayNode unknown = JSON.arrayNode();
+        put(node, "regularExercise", r.regularExercise());
+        signs(node, "knownDisease", r.knownDisease(), Disease.class, CaseWriter::plain, unknown);
+        signs(node, "symptoms", r.symptoms(), Symptom.class, Symptom::code, unknown);
+        signs(node, "redFlags", r.redFlags(), RedFlag.class, RedFlag::code, unknown);
+        if (!unknown.isEmpty()) {
+            node.set("unknown", unknown);
+        }
+        put(node, "wantsVigorous", r.wantsVigorous());
+        put(node, "clearedWithinYear", r.clearedWithinYear());
+        put(node, "symptomsCleared", r.symptomsCleared());
+        put(node, "pulseLoweringMedicine", r.pulseLoweringMedicine());
+        return node;
+    }
+
+    private static <E extends Enum<E>> void signs(
+            ObjectNode node,
+            String name,
+            Answers<E> answers,
+            Class<E> type,
+            Function<E, String> code,
+            ArrayNode unknown) {
+        if (answers.all(type, Answer.UNKNOWN).size() == type.getEnumConstants().length) {
+            return;
+        }
+        ArrayNode yes = node.putArray(name);
+        answers.all(type, Answer.YES).forEach(each -> yes.add(code.apply(each)));
+        answers.all(type, Answer.UNKNOWN).forEach(each -> unknown.add(code.apply(each)));
+    }
+
+    private static ObjectNode falls(FallsAnswers f) {
+        ObjectNode node = JSON.objectNode();
+        if (f.fallsPastYear() != null) {
+            node.put("fallsPastYear", f.fallsPastYear());
+        }
+        put(node, "injured", f.injured());
+        put(node, "unableToRise", f.unableToRise());
+        put(node, "lostConsciousness", f.lostConsciousness());
+        put(node, "frail", f.frail());
+        put(node, "unsteady", f.unsteady());
+        put(node, "worried", f.worried());
+        return node;
+    }
+
+    private static ObjectNode vitals(Vitals v) {
+        ObjectNode node = JSON.objectNode();
+        put(node, "systolic", v.systolic());
+        put(node, "diastolic", v.diastolic());
+        put(node, "restingPulse", v.restingPulse());
+        put(node, "oxygen", v.oxygen());
+        put(node, "temperatureC", v.temperatureC());
+        put(node, "posturalDrop", v.posturalDrop());
+        put(node, "weightGainKg", v.weightGainKg());
+        put(node, "symptoms", v.symptoms());
+        return node;
+    }
+
+    static ObjectNode measure(Measured each) {
+        ObjectNode node = JSON.objectNode();
+        node.put("test", plain(each.measure()))
+                .put("value", each.value())
+                .put("on", each.on().toString());
+        if (each.armsUsed()) {
+            node.put("armsUsed", true);
+        }
+        return node;
+    }
+
+    /** A preset is written by its name; limits of one's own one by one, as far as they are angles. */
+    private static void limitation(Limitation each, ArrayNode list) {
+        if (!each.preset().isEmpty()) {
+            dated(list.addObject().put("preset", each.preset()).put("side", plain(each.side())), each);
+            return;
+        }
+        for (Limit limit : each.limits()) {
+            if (limit instanceof Limit.Angle angle) {
+                ObjectNode node = list.addObject();
+                String part = angle.motion().name();
+                String joint = joint(part);
+                node.putObject("limit")
+                        .put("joint", joint)
+                        .put("motion", plain(angle.motion()).substring(joint.length() + 1))
+                        .put("side", plain(angle.side()))
+                        .put("maxDegrees", angle.maxDegrees());
+                dated(node, each);
+            }
+        }
+    }
+
+    private static String joint(String motion) {
+        String plain = motion.toLowerCase(Locale.ROOT).replace('_', '-');
+        return plain.startsWith("low-back")
+                ? "low-back"
+                : plain.startsWith("upper-back") ? "upper-back" : plain.substring(0, plain.indexOf('-'));
+    }
+
+    private static void dated(ObjectNode node, Limitation each) {
+        node.put("since", each.since().toString());
+        if (each.review() != null) {
+            node.put("review", each.review().toString());
+        }
+        node.put("source", plain(each.source()));
+    }
+
+    private static void put(ObjectNode node, String name, Answer answer) {
+        if (answer != Answer.UNKNOWN) {
+            node.put(name, answer == Answer.YES);
+        }
+    }
+
+    private static void put(ObjectNode node, String name, Integer value) {
+        if (value != null) {
+            node.put(name, value);
+        }
+    }
+
+    private static void put(ObjectNode node, String name, Double value) {
+        if (value != null) {
+            node.put(name, value);
+        }
+    }
+
+    private static ArrayNode names(Collection<? extends Enum<?>> constants) {
+        ArrayNode names = JSON.arrayNode();
+        constants.stream().sorted().forEach(each -> names.add(plain(each)));
+        return names;
+    }
+
+    static String plain(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private CaseWriter() {}
+}

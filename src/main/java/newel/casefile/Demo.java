@@ -1,0 +1,78 @@
+package newel.casefile;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.client.Contact;
+import newel.client.Profile;
+import newel.client.TextSize;
+import newel.limit.Presets;
+
+/** The demo practice: invented people of very different limits, the same that tests and pictures use. */
+public final class Demo {
+    private static final List<String> PEOPLE = List.of(
+            "odile-marchbanks",
+            "ambrose-quill",
+            "benedetta-holloway",
+            "casimir-dunmore",
+            "dagny-ashworth",
+            "ephraim-bright",
+            "fenella-moss",
+            "gideon-larkspur");
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    public static List<Client> clients(Presets presets, LocalDate today) {
+        return PEOPLE.stream().map(slug -> client(slug, presets, today)).toList();
+    }
+
+    /** @param slug the file's name without its ending */
+    public static Client client(String slug, Presets presets, LocalDate today) {
+        JsonNode tree = tree(slug);
+        return switch (new CaseReader(presets, today).read(tree.get("case"))) {
+            case ReadCase.Read read -> named(slug, read.client(), tree.get("identity"));
+            case ReadCase.Faulty faulty ->
+                throw new IllegalStateException(slug + ":\n" + String.join("\n", faulty.faults()));
+        };
+    }
+
+    private static Client named(String slug, Client c, JsonNode identity) {
+        JsonNode call = identity.get("toCall");
+        Profile profile = new Profile(
+                identity.get("name").asText(),
+                LocalDate.parse(identity.get("birthDate").asText()),
+                c.profile().sex(),
+                c.profile().statureCm(),
+                c.profile().massKg(),
+                TextSize.valueOf(identity.get("textSize").asText().toUpperCase(Locale.ROOT)),
+                null,
+                new Contact(call.get("name").asText(), call.get("phone").asText()));
+        return new Client(
+                new ClientId(slug),
+                profile,
+                c.home(),
+                c.wishes(),
+                c.readiness(),
+                c.falls(),
+                c.vitals(),
+                c.measures(),
+                c.limitations());
+    }
+
+    private static JsonNode tree(String slug) {
+        try (InputStream file = Demo.class.getResourceAsStream("/demo-data/" + slug + ".json")) {
+            return JSON.readTree(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Demo() {}
+}

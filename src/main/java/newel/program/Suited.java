@@ -1,0 +1,27 @@
+package newel.program;
+
+import java.util.List;
+import newel.adapt.Adapting;
+import newel.catalogue.Catalogue;
+import newel.client.Client;
+import newel.compose.Suiting;
+import newel.limit.Fitting;
+import newel.limit.Limit;
+import newel.limit.Limits;
+import newel.limit.VariantDemands;
+
+/** Finds what of the catalogue suits a client. */
+public final class Suited {
+    private final Adapting adapting;
+    private final Fitting fitting;
+
+    public Suited(Catalogue catalogue, VariantDemands demands) {
+        this.adapting = new Adapting(catalogue, demands);
+        this.fitting = new Fitting(demands);
+    }
+
+    /** @param screening what the readiness and falls check asks of every variant */
+    public Suiting to(Client client, List<Limit> screening) {
+        return new PersonSuiting(adapting, fitting, Limits.of(client.limitations(), client.homeLimits(), screening));
+    }
+}
