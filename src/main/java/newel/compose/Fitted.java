@@ -3,6 +3,7 @@ package newel.compose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import newel.catalogue.Dose;
 
 /**
  * Fits a session to its seconds: of all sizes in a fixed list, the fullest that stays within them. A size says how many
@@ -12,6 +13,10 @@ final class Fitted {
     /** Shortest and longest rest between the movements of a round, seconds (1 minute for light work is usual: common practice). */
     private static final int[] RESTS = {10, 15, 20, 25, 30, 35, 40, 45, 50, 60};
 
+    private static final int AS_WRITTEN = Integer.MAX_VALUE;
+    /** Where two passes do not fit otherwise, each pass has no more repetitions than this (design choice). */
+    private static final int FEWER = 5;
+
     private final Timing timing;
     private final int seconds;
 
@@ -20,7 +25,7 @@ final class Fitted {
         this.seconds = seconds;
     }
 
-    private record Size(int warmUp, int rounds, int perRound, int passes, int coolDown, int rest) {
+    private record Size(int warmUp, int rounds, int perRound, int passes, int coolDown, int rest, int repetitions) {
         int movements() {
             return rounds * perRound;
         }
@@ -39,6 +44,7 @@ final class Fitted {
                 .max(Comparator.comparing((Tried tried) -> tried.seconds() >= FULL * seconds)
                         .thenComparingInt(tried -> Math.min(2, tried.size().rounds()))
                         .thenComparingInt(tried -> tried.size().passes())
+                        .thenComparingInt(tried -> tried.size().repetitions())
                         .thenComparingInt(tried -> Math.min(3, tried.size().warmUp())
                                 + Math.min(3, tried.size().coolDown()))
                         .thenComparingInt(Fitted::movements)
@@ -46,7 +52,7 @@ final class Fitted {
                                 + Math.min(4, tried.size().coolDown()))
                         .thenComparingInt(Tried::seconds))
                 .map(Tried::session)
-                .orElseGet(() -> session(parts, new Size(1, 1, 2, 1, 1, RESTS[0])));
+                .orElseGet(() -> session(parts, new Size(1, 1, 2, 1, 1, RESTS[0], AS_WRITTEN)));
     }
 
     private Tried tried(FirstDraft.Parts parts, Size size) {
@@ -69,7 +75,8 @@ final class Fitted {
                     for (int warmUp = 2; warmUp <= 6; warmUp++) {
                         for (int coolDown = 2; coolDown <= 8; coolDown++) {
                             for (int rest : RESTS) {
-                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest));
+                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest, AS_WRITTEN));
+                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest, FEWER));
                             }
                         }
                     }
@@ -86,10 +93,16 @@ final class Fitted {
         List<Item> movements = first(parts.rounds(), size.movements());
         for (int from = 0; from < movements.size(); from += size.perRound()) {
             List<Item> round = movements.subList(from, Math.min(movements.size(), from + size.perRound()));
-            add(blocks, BlockKind.ROUND, round, size.passes(), size.rest());
+            List<Item> dosed = round.stream().map(item -> atMost(item, size.repetitions())).toList();
+            add(blocks, BlockKind.ROUND, dosed, size.passes(), size.rest());
         }
         add(blocks, BlockKind.COOL_DOWN, first(parts.coolDown(), size.coolDown()), 1, 0);
         return new Session(blocks);
+    }
+
+    private static Item atMost(Item item, int repetitions) {
+        Dose dose = item.dose();
+        return dose.repetitions() <= repetitions ? item : item.withDose(new Dose(dose.sets(), repetitions, dose.seconds()));
     }
 
     private static void add(List<Block> blocks, BlockKind kind, List<Item> items, int passes, int rest) {

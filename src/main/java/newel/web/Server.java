@@ -13,6 +13,7 @@ import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ProgramRoutes;
+import newel.web.referral.ReferralRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 
 /** The web server: its settings, and the list of all routes. */
@@ -44,7 +45,8 @@ public final class Server implements AutoCloseable {
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
-                new HandoutRoutes(pages, stores, practice));
+                new HandoutRoutes(pages, stores, practice),
+                new ReferralRoutes(pages, stores, practice));
     }
 
     private static void settings(JavalinConfig config, int port) {
