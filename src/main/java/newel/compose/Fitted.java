@@ -93,7 +93,8 @@ final class Fitted {
         List<Item> movements = first(parts.rounds(), size.movements());
         for (int from = 0; from < movements.size(); from += size.perRound()) {
             List<Item> round = movements.subList(from, Math.min(movements.size(), from + size.perRound()));
-            List<Item> dosed = round.stream().map(item -> atMost(item, size.repetitions())).toList();
+            List<Item> dosed =
+                    round.stream().map(item -> atMost(item, size.repetitions())).toList();
             add(blocks, BlockKind.ROUND, dosed, size.passes(), size.rest());
         }
         add(blocks, BlockKind.COOL_DOWN, first(parts.coolDown(), size.coolDown()), 1, 0);
@@ -102,7 +103,9 @@ final class Fitted {
 
     private static Item atMost(Item item, int repetitions) {
         Dose dose = item.dose();
-        return dose.repetitions() <= repetitions ? item : item.withDose(new Dose(dose.sets(), repetitions, dose.seconds()));
+        return dose.repetitions() <= repetitions
+                ? item
+                : item.withDose(new Dose(dose.sets(), repetitions, dose.seconds()));
     }
 
     private static void add(List<Block> blocks, BlockKind kind, List<Item> items, int passes, int rest) {

@@ -39,7 +39,8 @@ public final class ReferralRoutes implements Routes {
                 "referral/note.jte",
                 new ReferralPage(
                         ClientHeader.of(client, practice.today()),
-                        Referral.of(client, Screening.of(client), practice.today()).orElse(null)));
+                        Referral.of(client, Screening.of(client), practice.today())
+                                .orElse(null)));
     }
 
     private void casefile(Context ctx) {

@@ -1,0 +1,33 @@
+package newel;
+
+import newel.adapt.Adapting;
+import newel.catalogue.Catalogue;
+import newel.catalogue.Catalogues;
+import newel.catalogue.Variant;
+import newel.client.Client;
+import newel.compose.Suiting;
+import newel.limit.Fitting;
+import newel.limit.Presets;
+import newel.limit.VariantDemands;
+import newel.program.Suited;
+import newel.screen.Screening;
+
+/** What is shipped, read once for all tests. */
+public final class Shipped {
+    public static final Catalogue CATALOGUE = Catalogues.read().orStop();
+    public static final VariantDemands DEMANDS = VariantDemands.ofBody();
+    public static final Fitting FITTING = new Fitting(DEMANDS);
+    public static final Adapting ADAPTING = new Adapting(CATALOGUE, DEMANDS);
+    public static final Presets PRESETS = Presets.read();
+
+    public static Variant variant(String id) {
+        return CATALOGUE.variant(id).orElseThrow(() -> new AssertionError("no variant " + id));
+    }
+
+    /** With the limits of body, home and screening. */
+    public static Suiting suiting(Client client) {
+        return new Suited(CATALOGUE, DEMANDS).to(client, Screening.of(client).limits());
+    }
+
+    private Shipped() {}
+}
