@@ -1,11 +1,13 @@
 package newel.web.intake;
 
 import java.util.List;
-import newel.web.form.Faults;
 
 /** Everything that was answered, to look over before it counts. */
 public record CheckPage(
-        String base, String name, List<IntakePage.Mark> marks, List<Part> parts, Faults faults, boolean whole) {
+        String base, String name, List<IntakePage.Mark> marks, List<Part> parts, List<Open> open, boolean whole) {
+    /** Something that keeps the intake from being finished, and where to mend it. */
+    public record Open(String path, String message) {}
+
     public record Part(Step step, List<Answered> answers) {}
 
     public record Answered(String question, String answer) {}

@@ -44,14 +44,24 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
     }
 
     /** Everything that keeps the intake from being finished, over all steps. */
-    Faults faults() {
-        Faults all = new Faults();
+    List<CheckPage.Open> open(String base) {
+        List<CheckPage.Open> open = new ArrayList<>();
         for (Step step : Step.values()) {
             for (Faults.Fault fault : faults(step).all()) {
-                all.wrong(fault.field(), step.title() + ": " + fault.message());
+                open.add(new CheckPage.Open(
+                        base + "/" + step.slug() + "#" + fault.field(), step.title() + ": " + fault.message()));
             }
         }
-        return all;
+        String limitations = base + "/" + Step.LIMITATIONS.slug();
+        if (Entries.begun(typed)) {
+            open.add(new CheckPage.Open(
+                    limitations, "A limitation was begun and is not taken down. Take it down, or empty its fields."));
+        }
+        if (entries.unreadable(typed)) {
+            open.add(new CheckPage.Open(
+                    limitations, "A limitation that was taken down cannot be read. Remove it and take it down again."));
+        }
+        return List.copyOf(open);
     }
 
     List<CheckPage.Part> parts() {
@@ -59,7 +69,7 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
         for (Step step : List.of(Step.PERSON, Step.HOME, Step.WISHES, Step.READINESS)) {
             parts.add(new CheckPage.Part(step, Summary.of(asks(step, new Faults()))));
         }
-        List<CheckPage.Answered> minded = entries.told(typed, today).stream()
+        List<CheckPage.Answered> minded = entries.told(typed).stream()
                 .map(each -> new CheckPage.Answered("Limitation", each.words()))
                 .toList();
         parts.add(new CheckPage.Part(

@@ -48,23 +48,18 @@ public final class IntakeRoutes implements Routes {
         routes.post(AT, this::finish);
     }
 
-    /** A name is enough to open a client; all the rest is kept as it comes. */
+    /** The first page opens the client once it is in order; from then on everything is kept as it comes, right or wrong. */
     private void open(Context ctx) {
         Intake intake = intake(Typed.of(ctx));
         Faults faults = intake.faults(Step.PERSON);
-        if (!faults.at("person-name").isEmpty()) {
+        if (!faults.none()) {
             ctx.status(422);
             show(ctx, NEW, "", Step.PERSON, intake, faults);
             return;
         }
         ClientId id = stores.clients().open(intake.typed().one("person-name"));
         stores.drafts().keep(id, intake.typed().values());
-        if (faults.none()) {
-            ctx.redirect("/clients/" + id.value() + "/intake/home");
-        } else {
-            ctx.status(422);
-            show(ctx, base(id), intake.typed().one("person-name"), Step.PERSON, intake, faults);
-        }
+        ctx.redirect("/clients/" + id.value() + "/intake/home");
     }
 
     private void ask(Context ctx) {
@@ -72,7 +67,7 @@ public final class IntakeRoutes implements Routes {
         Step step = step(ctx);
         Intake intake = intake(draft(opened.id()));
         if (step == Step.CHECK) {
-            pages.show(ctx, "intake/check.jte", checkPage(opened, intake, new Faults()));
+            pages.show(ctx, "intake/check.jte", checkPage(opened, intake, List.of()));
         } else {
             show(
                     ctx,
@@ -138,7 +133,7 @@ public final class IntakeRoutes implements Routes {
             return;
         }
         boolean begun = Entries.begun(typed);
-        if (go.equals("back") || go.equals("next") && !begun) {
+        if (go.equals("back") || !begun && !go.equals("add")) {
             stores.drafts().keep(opened.id(), (begun ? draft.with(typed.under(Entries.NEW)) : draft).values());
             onward(ctx, opened, Step.LIMITATIONS, go);
             return;
@@ -155,23 +150,23 @@ public final class IntakeRoutes implements Routes {
             show(ctx, base(opened.id()), opened.name(), Step.LIMITATIONS, intake(kept), parsed.faults());
             return;
         }
-        stores.drafts().keep(opened.id(), entries.added(draft, typed).values());
+        stores.drafts()
+                .keep(opened.id(), entries.added(draft, typed, practice.today()).values());
         Note.leave(ctx, "Taken down: " + parsed.value().get().words() + ".");
-        ctx.redirect(base(opened.id()) + "/" + (go.equals("next") ? "check" : "limitations"));
+        ctx.redirect(base(opened.id()) + "/" + (go.equals("add") ? "limitations" : "check"));
     }
 
     private void finish(Context ctx) {
         ClientStore.Opened opened = opened(ctx);
         Intake intake = intake(draft(opened.id()));
-        Faults faults = intake.faults();
-        if (!faults.none()) {
-            pages.refuse(ctx, "intake/check.jte", checkPage(opened, intake, faults));
+        List<CheckPage.Open> open = intake.open(base(opened.id()));
+        if (!open.isEmpty()) {
+            pages.refuse(ctx, "intake/check.jte", checkPage(opened, intake, open));
             return;
         }
         Client before = stores.clients().find(opened.id()).orElse(null);
         stores.clients().save(intake.client(opened.id(), before));
-        entries.all(intake.typed(), practice.today())
-                .forEach(each -> stores.limitations().add(opened.id(), each));
+        entries.all(intake.typed()).forEach(each -> stores.limitations().add(opened.id(), each));
         stores.drafts().drop(opened.id());
         Note.leave(ctx, "The intake is finished.");
         ctx.redirect("/clients/" + opened.id().value());
@@ -187,14 +182,14 @@ public final class IntakeRoutes implements Routes {
                 marks(intake, step),
                 intake.asks(step, faults),
                 faults,
-                entries.told(intake.typed(), practice.today()),
+                entries.told(intake.typed()),
                 whole);
         pages.show(ctx, "intake/step.jte", page);
     }
 
-    private CheckPage checkPage(ClientStore.Opened opened, Intake intake, Faults faults) {
+    private CheckPage checkPage(ClientStore.Opened opened, Intake intake, List<CheckPage.Open> open) {
         return new CheckPage(
-                base(opened.id()), opened.name(), marks(intake, Step.CHECK), intake.parts(), faults, opened.whole());
+                base(opened.id()), opened.name(), marks(intake, Step.CHECK), intake.parts(), open, opened.whole());
     }
 
     private static List<IntakePage.Mark> marks(Intake intake, Step here) {
