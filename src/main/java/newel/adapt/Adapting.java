@@ -106,8 +106,19 @@ public final class Adapting {
         return catalogue.movementOf(variant).kind()
                         == catalogue.movementOf(wanted).kind()
                 && challenges.of(variant) <= challenges.of(wanted)
+                && upright(variant) <= upright(wanted)
                 && (variant.movement().equals(wanted.movement())
                         || variant.purposes().nearness(wanted.purposes()) > 0);
+    }
+
+    /** Nobody who wanted to sit is made to stand, and nobody who wanted to stand is made to step or kneel. */
+    private static int upright(Variant variant) {
+        return switch (variant.position()) {
+            case LYING, SEATED_BACK, SEATED_EDGE -> 0;
+            case STANDING -> 1;
+            case STEPPING -> 2;
+            case FLOOR -> 3;
+        };
     }
 
     double loss(Variant wanted, Variant variant, Share share) {

@@ -43,11 +43,19 @@ public record ClientHeader(
                 .toList();
     }
 
+    /** What it is, on which side, and in whose words. */
     static String words(Limitation limitation) {
         String side = limitation.side() == Sided.BOTH
                 ? ""
                 : ", " + limitation.side().name().toLowerCase(Locale.ROOT) + " side";
-        return limitation.words() + side;
+        String said = limitation.words();
+        if (limitation.preset().isEmpty()) {
+            return said + side;
+        }
+        String title = limitation.preset().replace('-', ' ');
+        boolean same = said.toLowerCase(Locale.ROOT).startsWith(title.split(" ")[0]);
+        String what = Character.toUpperCase(title.charAt(0)) + title.substring(1) + side;
+        return same ? said + side : what + " (“" + said + "”)";
     }
 
     private static String readiness(Screening screening) {
