@@ -12,13 +12,13 @@ import newel.body.Vec;
 final class Trail {
     private static final int STEPS = 14;
     /** Moves of less than this many statures get no arrow. */
-    private static final double VISIBLE = 0.035;
+    private static final double VISIBLE = 0.014;
     /** A part gets an arrow when it moves at least this share of the part that moves most. */
     private static final double LEADS = 0.55;
     /** Two arrows closer than this, in points, would be one on top of the other. */
     private static final double SAME = 12;
 
-    private static final double SEEN = 6;
+    private static final double SEEN = 3;
     private static final double HEAD_LENGTH = 10;
 
     private final Camera camera;
@@ -107,7 +107,7 @@ final class Trail {
 
     private static Mark arrow(List<Spot> spots) {
         Spot tip = spots.getLast();
-        double head = Math.min(HEAD_LENGTH, 0.6 * drawnLength(spots));
+        double head = Math.max(5, Math.min(HEAD_LENGTH, 0.6 * drawnLength(spots)));
         Spot before = spots.get(0);
         for (Spot spot : spots) {
             if (spot.distance(tip) > head) {

@@ -12,7 +12,9 @@ import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
 import newel.web.program.ChangesRoutes;
+import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
+import newel.web.program.SwapRoutes;
 import newel.web.referral.ReferralRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 
@@ -45,6 +47,8 @@ public final class Server implements AutoCloseable {
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
+                new ItemRoutes(pages, stores, practice),
+                new SwapRoutes(pages, stores, practice),
                 new HandoutRoutes(pages, stores, practice),
                 new ReferralRoutes(pages, stores, practice));
     }

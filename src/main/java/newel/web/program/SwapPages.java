@@ -3,27 +3,94 @@ package newel.web.program;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Flight;
 import newel.catalogue.Kind;
 import newel.catalogue.Movement;
 import newel.catalogue.Variant;
+import newel.compose.Block;
+import newel.compose.Session;
 import newel.compose.Suiting;
+import newel.web.Practice;
+import newel.web.client.ClientHeader;
+import newel.web.form.Typed;
 
 /** Makes the stairs that an item may be swapped along, or added from. */
 final class SwapPages {
     /** Other movements shown, nearest in purpose first. */
     private static final int MOST_OTHERS = 12;
 
+    private final Practice practice;
     private final Catalogue catalogue;
 
-    SwapPages(Catalogue catalogue) {
-        this.catalogue = catalogue;
+    SwapPages(Practice practice) {
+        this.practice = practice;
+        this.catalogue = practice.catalogue();
+    }
+
+    SwapPage swap(Known known, Variant now, Typed typed, String fault) {
+        Session session = known.program().newest().session();
+        return page(
+                known,
+                "Swap: " + now.name(),
+                "The easiest form stands first, the hardest last. Each shows how far this client may go.",
+                "/items/" + now.movement() + "/swap",
+                around(now, known.suiting(), movement -> session.item(movement).isPresent()),
+                typed,
+                fault);
+    }
+
+    SwapPage add(Known known, int block, Typed typed, String fault) {
+        Session session = known.program().newest().session();
+        Block to = session.blocks().get(block);
+        return page(
+                known,
+                "Add to the " + to.kind().words().toLowerCase(Locale.ROOT),
+                "Those with a fitting form come first.",
+                "/blocks/" + block + "/addition",
+                of(
+                        kinds(to),
+                        known.suiting(),
+                        movement -> session.item(movement).isPresent()),
+                typed,
+                fault);
+    }
+
+    private SwapPage page(
+            Known known,
+            String title,
+            String intro,
+            String action,
+            List<SwapPage.Flights> flights,
+            Typed typed,
+            String fault) {
+        String base = Knowing.base(known.client());
+        return new SwapPage(
+                ClientHeader.of(known.client(), practice.today()),
+                base,
+                known.program().newest().number(),
+                title,
+                intro,
+                base + action,
+                flights,
+                typed.one("variant"),
+                typed.one("override"),
+                fault);
+    }
+
+    private static List<Kind> kinds(Block block) {
+        return switch (block.kind()) {
+            case WARM_UP -> List.of(Kind.PULSE, Kind.MOBILITY);
+            case BALANCE -> List.of(Kind.BALANCE);
+            case ROUND -> List.of(Kind.STRENGTH, Kind.PULSE);
+            case COOL_DOWN -> List.of(Kind.STRETCH, Kind.MOBILITY, Kind.BREATH);
+        };
     }
 
     /** The item's own stair, then other movements of its kind that are not in the session yet. */
-    List<SwapPage.Flights> around(Variant now, Suiting suiting, Predicate<String> present) {
+    private List<SwapPage.Flights> around(Variant now, Suiting suiting, Predicate<String> present) {
         Movement own = catalogue.movementOf(now);
         List<SwapPage.Flights> flights = new ArrayList<>();
         flights.add(flight(own, suiting, now.id()));
@@ -36,7 +103,7 @@ final class SwapPages {
     }
 
     /** Every movement of these kinds that is not in the session yet. */
-    List<SwapPage.Flights> of(List<Kind> kinds, Suiting suiting, Predicate<String> present) {
+    private List<SwapPage.Flights> of(List<Kind> kinds, Suiting suiting, Predicate<String> present) {
         return catalogue.movements().stream()
                 .filter(each -> kinds.contains(each.kind()) && !present.test(each.id()))
                 .map(each -> flight(each, suiting, ""))

@@ -1,0 +1,74 @@
+package newel.web.program;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import newel.catalogue.Dose;
+import newel.compose.Session;
+import newel.program.Edit;
+import newel.program.Editing;
+import newel.store.Stores;
+import newel.web.Pages;
+import newel.web.Practice;
+import newel.web.Routes;
+import newel.web.form.Parsed;
+import newel.web.form.Typed;
+
+/** One item of a program: its dose, its place, and taking it out. */
+public final class ItemRoutes implements Routes {
+    private static final String AT = Knowing.AT + "/items/{movement}";
+
+    private final Practice practice;
+    private final Knowing knowing;
+    private final Keeping keeping;
+
+    public ItemRoutes(Pages pages, Stores stores, Practice practice) {
+        this.practice = practice;
+        this.knowing = new Knowing(stores, practice);
+        this.keeping = new Keeping(pages, knowing);
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.post(AT + "/dose", this::dose);
+        routes.post(AT + "/move", this::move);
+        routes.post(AT + "/removal", this::remove);
+    }
+
+    private void dose(Context ctx) {
+        Known known = knowing.known(ctx);
+        String movement = movement(ctx, known);
+        Parsed<Dose> parsed = DoseForm.parse(Typed.of(ctx));
+        if (parsed.value().isEmpty()) {
+            keeping.refuse(ctx, known, parsed.faults().all().getFirst().message());
+        } else {
+            keeping.keep(
+                    ctx,
+                    known,
+                    editing(known).dose(session(known), movement, parsed.value().get()));
+        }
+    }
+
+    private void move(Context ctx) {
+        Known known = knowing.known(ctx);
+        int by = "earlier".equals(ctx.formParam("where")) ? -1 : 1;
+        keeping.keep(ctx, known, editing(known).move(session(known), movement(ctx, known), by));
+    }
+
+    private void remove(Context ctx) {
+        Known known = knowing.known(ctx);
+        Edit edit = editing(known).remove(session(known), movement(ctx, known));
+        keeping.keep(ctx, known, edit);
+    }
+
+    private Editing editing(Known known) {
+        return new Editing(practice.catalogue(), known.suiting());
+    }
+
+    private String movement(Context ctx, Known known) {
+        return knowing.variant(known, ctx.pathParam("movement")).movement();
+    }
+
+    private static Session session(Known known) {
+        return known.program().newest().session();
+    }
+}

@@ -1,0 +1,68 @@
+package newel.web.program;
+
+import io.javalin.http.Context;
+import newel.program.Edit;
+import newel.program.Version;
+import newel.web.Note;
+import newel.web.Pages;
+
+/** Shows a program, and keeps a change as its next version. */
+final class Keeping {
+    private static final int STALE = 409;
+    private static final int REFUSED = 422;
+
+    private final Pages pages;
+    private final Knowing knowing;
+    private final ProgramPages programPages;
+
+    Keeping(Pages pages, Knowing knowing) {
+        this.pages = pages;
+        this.knowing = knowing;
+        this.programPages = new ProgramPages(knowing.practice().catalogue());
+    }
+
+    void show(Context ctx, Known known, Version version, String fault) {
+        String link = knowing.stores()
+                .links()
+                .of(known.program().id())
+                .map(token -> "/h/" + token)
+                .orElse("");
+        pages.show(
+                ctx,
+                "program/show.jte",
+                programPages.page(known, version, knowing.practice().today(), fault, link));
+    }
+
+    void refuse(Context ctx, Known known, String why) {
+        ctx.status(REFUSED);
+        show(ctx, known, known.program().newest(), why);
+    }
+
+    /** The next version, unless somebody changed the program since the page was shown. */
+    void keep(Context ctx, Known known, Edit edit) {
+        switch (edit) {
+            case Edit.Refused refused -> refuse(ctx, known, refused.why());
+            case Edit.Made made -> {
+                Version before = known.program().newest();
+                Version next = before.next(knowing.practice().today(), made.reason(), made.session());
+                boolean fresh = String.valueOf(before.number()).equals(ctx.formParam("version"));
+                if (fresh && knowing.stores().programs().add(known.program().id(), next)) {
+                    Note.leave(ctx, made.reason() + " This is version " + next.number() + ".");
+                    ctx.redirect(Knowing.base(known.client()));
+                } else {
+                    stale(ctx);
+                }
+            }
+        }
+    }
+
+    private void stale(Context ctx) {
+        Known now = knowing.known(ctx);
+        ctx.status(STALE);
+        show(
+                ctx,
+                now,
+                now.program().newest(),
+                "The program was changed in the meantime. This is how it is now; make your change again.");
+    }
+}
