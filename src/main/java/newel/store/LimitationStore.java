@@ -81,6 +81,38 @@ public final class LimitationStore {
                         .findOne());
     }
 
+    /** Other limits for the same limitation; what they were and why they changed is kept. */
+    public void change(ClientId client, Limitation before, List<Limit> after, String reason) {
+        jdbi.useTransaction(handle -> {
+            handle.createUpdate("update limitation set limits = :limits where client_id = :client and id = :id")
+                    .bind("limits", Json.write(after, LIMITS))
+                    .bind("client", client.value())
+                    .bind("id", before.id())
+                    .execute();
+            handle.createUpdate("""
+                            insert into limitation_change (id, limitation_id, before, after, reason, changed_at)
+                            values (:id, :limitation, :before, :after, :reason, :now)""")
+                    .bind("id", Ids.next())
+                    .bind("limitation", before.id())
+                    .bind("before", Json.write(before.limits(), LIMITS))
+                    .bind("after", Json.write(after, LIMITS))
+                    .bind("reason", reason)
+                    .bind("now", clock.instant().toString())
+                    .execute();
+        });
+    }
+
+    /** Reasons for changes of a limitation's limits, oldest first; changes without a reason are left out. */
+    public List<String> reasons(String limitation) {
+        return jdbi.withHandle(handle -> handle.createQuery("""
+                        select reason from limitation_change
+                        where limitation_id = :limitation and reason <> ''
+                        order by changed_at, id""")
+                .bind("limitation", limitation)
+                .mapTo(String.class)
+                .list());
+    }
+
     /** It no longer holds. False when there is none such. */
     public boolean end(ClientId client, String id) {
         return mark(client, id, clock.instant().toString());

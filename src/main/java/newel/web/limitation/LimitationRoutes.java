@@ -39,6 +39,8 @@ public final class LimitationRoutes implements Routes {
     public void add(RoutesConfig routes) {
         routes.get(AT + "/new", this::ask);
         routes.post(AT, this::log);
+        routes.get(AT + "/{limitation}", this::limits);
+        routes.post(AT + "/{limitation}", this::change);
         routes.post(AT + "/{limitation}/end", this::end);
         routes.post(AT + "/{limitation}/resume", this::resume);
     }
@@ -72,6 +74,49 @@ public final class LimitationRoutes implements Routes {
                 "Logged: " + parsed.value().get().words() + ".",
                 at(client, parsed.value().get().id(), "end"));
         ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
+    }
+
+    private void limits(Context ctx) {
+        Client client = client(ctx);
+        Limitation limitation = limitation(ctx, client);
+        pages.show(
+                ctx,
+                "limitation/limits.jte",
+                limitsPage(client, limitation, LimitsForm.fill(limitation), new Faults()));
+    }
+
+    private LimitsPage limitsPage(Client client, Limitation limitation, Typed typed, Faults faults) {
+        return new LimitsPage(
+                ClientHeader.of(client, practice.today()),
+                limitation.id(),
+                limitation.words(),
+                limitation.source() == Limitation.Source.CLINICIAN,
+                LimitsForm.asks(limitation, new Asking(typed, faults)),
+                faults,
+                stores.limitations().reasons(limitation.id()));
+    }
+
+    /** Keeps the changed limits; the program is looked at again at once. */
+    private void change(Context ctx) {
+        Client client = client(ctx);
+        Limitation limitation = limitation(ctx, client);
+        Typed typed = Typed.of(ctx);
+        Parsed<LimitsForm.Change> parsed = LimitsForm.parse(limitation, typed);
+        if (parsed.value().isEmpty()) {
+            pages.refuse(ctx, "limitation/limits.jte", limitsPage(client, limitation, typed, parsed.faults()));
+            return;
+        }
+        LimitsForm.Change change = parsed.value().get();
+        stores.limitations().change(client.id(), limitation, change.limits(), change.reason());
+        boolean program = stores.programs().of(client.id()).isPresent();
+        Note.leave(ctx, "The limits are changed.");
+        ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
+    }
+
+    private Limitation limitation(Context ctx, Client client) {
+        return stores.limitations()
+                .find(client.id(), ctx.pathParam("limitation"))
+                .orElseThrow(NotFoundResponse::new);
     }
 
     private void end(Context ctx) {

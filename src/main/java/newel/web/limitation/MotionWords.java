@@ -2,6 +2,7 @@ package newel.web.limitation;
 
 import java.util.Locale;
 import newel.body.Motion;
+import newel.limit.Avoidance;
 import newel.limit.Limit;
 import newel.limit.Sided;
 
@@ -37,10 +38,29 @@ public final class MotionWords {
             case Limit.HeldAtMost h -> "Little weight in the hand" + side(h.side());
             case Limit.CoordinationAtMost c -> "Simple coordination, " + c.most() + " of 3 at most";
             case Limit.EffortAtMost e -> "Effort of " + e.most() + " of 10 at most";
-            case Limit.Avoid a -> "No " + plain(a.what());
+            case Limit.Avoid a -> avoided(a.what());
             case Limit.KitAtHome k -> "Only what the home has";
             case Limit.Ceiling c -> "Under a ceiling of " + c.ceilingCm() + " cm";
             case Limit.ClearSpace c -> "In the clear floor there is";
+        };
+    }
+
+    private static String avoided(Avoidance what) {
+        return switch (what) {
+            case HEAD_BELOW_HEART -> "Head never below the heart";
+            case STRAIN -> "Nothing that makes one hold the breath against effort";
+            case IMPACT -> "Nothing that lands with a jolt";
+            case KNEELING -> "No kneeling";
+            case LYING_FLAT -> "Not lying flat";
+            case LOADED_TWIST -> "No twisting with a load";
+            case END_RANGE_SPINE_BENDING -> "Not rounding the back far";
+            case QUICK_POSITION_CHANGE -> "No quick changes of position";
+            case QUICK_HEAD_TURN -> "No quick head turns";
+            case REACHING_BEHIND -> "Not reaching behind the body";
+            case LIFT_FROM_FLOOR -> "Nothing lifted from the floor";
+            case ONE_LEG_WITHOUT_SUPPORT -> "Not on one leg without a hand on a support";
+            case FLOOR -> "Not down to the floor";
+            case OVERHEAD_WHEN_STANDING -> "Not reaching overhead while standing";
         };
     }
 
