@@ -1,0 +1,293 @@
+package newel.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Media;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import newel.People;
+import newel.Shipped;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.limit.Limitation;
+import newel.program.Drafting;
+import newel.store.Ids;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The three flows walked by typing in a real browser, and every page by the rules of WCAG 2.2 AA that a program can check. */
+class JourneyIT {
+    private static final List<String> ARGUMENTS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--disable-dev-shm-usage");
+
+    private static Playwright playwright;
+    private static Browser chromium;
+
+    @TempDir
+    Path folder;
+
+    private Running running;
+    private BrowserContext context;
+
+    @BeforeAll
+    static void launch() {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        chromium = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of("/usr/bin/chromium-headless-shell"))
+                        .setArgs(ARGUMENTS));
+    }
+
+    @AfterAll
+    static void close() {
+        chromium.close();
+        playwright.close();
+    }
+
+    @BeforeEach
+    void start() {
+        running = new Running(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        if (context != null) {
+            context.close();
+        }
+        running.close();
+    }
+
+    @ParameterizedTest(name = "scripts {0}")
+    @ValueSource(booleans = {true, false})
+    void from_intake_to_handout_to_the_regression_of_a_logged_limitation(boolean scripts) {
+        Page page = page(scripts, 1280);
+
+        // 1. An instructor builds a program after intake.
+        intake(page);
+        press(page, "Finish the intake");
+        assertEquals("At a glance", page.locator("h1").textContent());
+        page.locator(".places").getByText("Draft a program").click();
+        press(page, "Draft the program");
+        assertTrue(page.locator("h1").textContent().contains("Program"));
+        int items = page.locator(".item").count();
+        assertTrue(items >= 8, "items " + items);
+        press(page, "Make a link");
+        String link = page.locator(".own-link").getAttribute("href");
+
+        // 2. A client opens a printable handout, without the instructor's cookies.
+        try (BrowserContext client =
+                chromium.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(scripts))) {
+            Page handout = client.newPage();
+            handout.navigate(running.address() + link);
+            assertEquals("Exercises for Ida Fairweather", handout.locator("h1").textContent());
+            assertEquals(items, handout.locator(".movement").count());
+            assertTrue(handout.locator(".first").textContent().contains("Version 1, 3 March 2026"));
+        }
+
+        // 3. A trainer logs a limitation and swaps in the regression.
+        page.navigate(running.address() + "/clients");
+        page.getByText("Ida Fairweather").click();
+        page.locator(".places").getByText("Log a limitation").click();
+        check(page, "Cannot stand");
+        check(page, "Both, or not about a side");
+        check(page, "The client");
+        press(page, "Log it");
+        assertEquals("What no longer fits", page.locator("h1").textContent());
+        int changes = page.locator(".change-pair").count();
+        assertTrue(changes > 0);
+        assertTrue(page.locator(".change-pair .because").first().textContent().contains("cannot stand"));
+        press(page, "Make the next version");
+        assertTrue(page.locator(".version").textContent().startsWith("Version 2, 3 March 2026"));
+        page.getByText("Version 1", new Page.GetByTextOptions().setExact(true)).click();
+        assertEquals(items, page.locator(".item").count());
+        page.navigate(running.address() + link);
+        assertTrue(page.locator(".first").textContent().contains("Version 2, 3 March 2026"));
+    }
+
+    private void intake(Page page) {
+        page.navigate(running.address() + "/clients");
+        page.getByText("New client").click();
+        page.locator("#person-name").fill("Ida Fairweather");
+        page.locator("[name=person-birth-day]").fill("27");
+        page.locator("[name=person-birth-month]").fill("March");
+        page.locator("[name=person-birth-year]").fill("1950");
+        check(page, "Female");
+        page.locator("#person-stature").fill("161");
+        press(page, "Keep and go on");
+        for (String kit : List.of("A firm chair", "A towel", "A free wall", "A kitchen counter")) {
+            check(page, kit);
+        }
+        page.locator("#home-ceiling").fill("240");
+        page.locator("#home-clear").fill("2,5");
+        check(page, "No");
+        press(page, "Keep and go on");
+        check(page, "Get up from a chair");
+        page.locator("#wishes-minutes").fill("25");
+        for (String day : List.of("Monday", "Wednesday", "Friday")) {
+            check(page, day);
+        }
+        check(page, "New to it, or long ago");
+        press(page, "Keep and go on");
+        for (Locator no : page.locator(".row input[value=no]").all()) {
+            no.check(new Locator.CheckOptions().setForce(true));
+        }
+        page.locator("#readiness-falls").fill("0");
+        page.locator("#readiness-systolic").fill("128");
+        page.locator("#readiness-diastolic").fill("76");
+        page.locator("#readiness-pulse").fill("70");
+        press(page, "Keep and go on");
+        press(page, "Keep and go on");
+        assertEquals("Check and finish", page.locator("h1").textContent());
+    }
+
+    @Test
+    void with_scripts_a_harder_step_is_taken_in_place() {
+        String id = add(People.painfulShoulder());
+        Page page = page(true, 1280);
+        page.navigate(running.address() + "/clients/" + id + "/program");
+        page.evaluate("document.querySelector('h1').ownerDocument.newelMark = 'same document'");
+
+        page.locator(".step-act").first().click();
+        page.locator(".version").getByText("Version 2").waitFor();
+
+        assertEquals("same document", page.evaluate("document.newelMark"));
+        assertTrue(page.locator(".note").textContent().contains("This is version 2."));
+    }
+
+    @ParameterizedTest(name = "{0} px")
+    @ValueSource(ints = {1280, 390})
+    void every_page_passes_axe_and_scrolls_only_downward(int width) {
+        String id = add(People.painfulShoulder());
+        String referred = add(People.mustBeReferred());
+        String client = "/clients/" + id;
+        List<String> paths = List.of(
+                "/clients",
+                "/clients/new",
+                client,
+                client + "/intake/home",
+                client + "/intake/readiness",
+                client + "/intake/limitations",
+                client + "/intake/check",
+                client + "/limitations/new",
+                client + "/program",
+                client + "/program/items/hip-hinge",
+                client + "/program/changes",
+                client + "/program/handout",
+                "/clients/" + referred + "/program",
+                "/clients/" + referred + "/referral");
+        Page page = page(true, width);
+        List<String> found = new ArrayList<>();
+        for (String path : paths) {
+            page.navigate(running.address() + path);
+            assertEquals(1, page.locator("h1").count(), path);
+            new AxeBuilder(page)
+                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                    .analyze()
+                    .getViolations()
+                    .forEach(rule -> found.add("%s: %s at %s"
+                            .formatted(
+                                    path,
+                                    rule.getId(),
+                                    rule.getNodes().getFirst().getHtml())));
+            Object wide = page.evaluate("document.scrollingElement.scrollWidth - window.innerWidth");
+            if (((Number) wide).intValue() > 0) {
+                found.add("%s: %s px too wide".formatted(path, wide));
+            }
+        }
+        assertEquals(List.of(), found);
+    }
+
+    @Test
+    void no_movement_of_a_printed_handout_is_taller_than_its_page() {
+        // A4 less the margins of the sheet: 297 − 2 × 12 mm, at 96 px an inch; 210 − 2 × 15 mm wide
+        double tall = 273 / 25.4 * 96;
+        List<String> found = new ArrayList<>();
+        for (Client person : People.all()) {
+            String id = add(person);
+            Page page = page(true, (int) (180 / 25.4 * 96));
+            page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            page.navigate(running.address() + "/clients/" + id + "/program/handout");
+            for (Locator movement : page.locator(".movement").all()) {
+                String name =
+                        person.profile().name() + ": " + movement.locator("h3").textContent();
+                if (movement.boundingBox().height > tall) {
+                    found.add("%s is %.0f px tall of %.0f".formatted(name, movement.boundingBox().height, tall));
+                }
+                assertEquals("avoid", movement.evaluate("each => getComputedStyle(each).breakInside"), name);
+            }
+            context.close();
+        }
+        assertEquals(List.of(), found);
+    }
+
+    private Page page(boolean scripts, int width) {
+        context = chromium.newContext(
+                new Browser.NewContextOptions().setJavaScriptEnabled(scripts).setViewportSize(width, 900));
+        context.setDefaultTimeout(8000);
+        return context.newPage();
+    }
+
+    private static void check(Page page, String label) {
+        page.locator(
+                        "label.option",
+                        new Page.LocatorOptions()
+                                .setHas(page.getByText(label, new Page.GetByTextOptions().setExact(true))))
+                .first()
+                .click();
+    }
+
+    private static void press(Page page, String button) {
+        page.locator("button", new Page.LocatorOptions().setHasText(button))
+                .first()
+                .click();
+    }
+
+    /** Somebody of the cast with a first program. */
+    private String add(Client person) {
+        List<Limitation> limitations = person.limitations().stream()
+                .map(each -> each.withId(Ids.next()))
+                .toList();
+        ClientId id = running.stores
+                .clients()
+                .add(new Client(
+                        person.id(),
+                        person.profile(),
+                        person.home(),
+                        person.wishes(),
+                        person.readiness(),
+                        person.falls(),
+                        person.vitals(),
+                        person.measures(),
+                        limitations));
+        Client kept = running.stores.clients().find(id).orElseThrow();
+        running.stores
+                .programs()
+                .begin(id, Drafting.first(Shipped.CATALOGUE, kept, Shipped.suiting(kept), People.TODAY));
+        return id.value();
+    }
+}
