@@ -16,12 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import newel.People;
-import newel.Shipped;
 import newel.client.Client;
-import newel.client.ClientId;
-import newel.limit.Limitation;
-import newel.program.Drafting;
-import newel.store.Ids;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -269,25 +264,6 @@ class JourneyIT {
 
     /** Somebody of the cast with a first program. */
     private String add(Client person) {
-        List<Limitation> limitations = person.limitations().stream()
-                .map(each -> each.withId(Ids.next()))
-                .toList();
-        ClientId id = running.stores
-                .clients()
-                .add(new Client(
-                        person.id(),
-                        person.profile(),
-                        person.home(),
-                        person.wishes(),
-                        person.readiness(),
-                        person.falls(),
-                        person.vitals(),
-                        person.measures(),
-                        limitations));
-        Client kept = running.stores.clients().find(id).orElseThrow();
-        running.stores
-                .programs()
-                .begin(id, Drafting.first(Shipped.CATALOGUE, kept, Shipped.suiting(kept), People.TODAY));
-        return id.value();
+        return Cast.addWithProgram(running.stores, person).value();
     }
 }

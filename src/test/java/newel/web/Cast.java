@@ -1,0 +1,41 @@
+package newel.web;
+
+import java.util.List;
+import newel.People;
+import newel.Shipped;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.limit.Limitation;
+import newel.program.Drafting;
+import newel.store.Ids;
+import newel.store.Stores;
+
+/** Puts people of the cast into a database. */
+public final class Cast {
+    public static ClientId add(Stores stores, Client person) {
+        List<Limitation> own = person.limitations().stream()
+                .map(each -> each.withId(Ids.next()))
+                .toList();
+        return stores.clients()
+                .add(new Client(
+                        person.id(),
+                        person.profile(),
+                        person.home(),
+                        person.wishes(),
+                        person.readiness(),
+                        person.falls(),
+                        person.vitals(),
+                        person.measures(),
+                        own));
+    }
+
+    /** With a first program. */
+    public static ClientId addWithProgram(Stores stores, Client person) {
+        ClientId id = add(stores, person);
+        Client kept = stores.clients().find(id).orElseThrow();
+        stores.programs().begin(id, Drafting.first(Shipped.CATALOGUE, kept, Shipped.suiting(kept), People.TODAY));
+        return id;
+    }
+
+    private Cast() {}
+}
