@@ -23,7 +23,8 @@ import newel.web.Routes;
 public final class HandoutRoutes implements Routes {
     private static final String AT = "/clients/{client}/program";
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-    private static final int GONE = 404;
+    /** Withdrawn and never made alike: the answer tells a guesser nothing. */
+    private static final int GONE = 410;
 
     private final Pages pages;
     private final Stores stores;

@@ -1,0 +1,125 @@
+package newel.web.handout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Map;
+import newel.People;
+import newel.client.ClientId;
+import newel.web.Browser;
+import newel.web.Cast;
+import newel.web.Running;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HandoutPagesTest {
+    @TempDir
+    Path folder;
+
+    private Running running;
+    private Browser browser;
+
+    @BeforeEach
+    void start() {
+        running = new Running(folder);
+        browser = running.browser();
+    }
+
+    @AfterEach
+    void stop() {
+        running.close();
+    }
+
+    @Test
+    void a_link_opens_the_newest_handout_until_it_is_withdrawn() {
+        String program = "/clients/"
+                + Cast.addWithProgram(running.stores, People.painfulShoulder()).value() + "/program";
+        Browser.Page made = browser.press(browser.get(program), "Make a link", Map.of());
+        String link = made.html().select(".own-link").attr("href");
+        assertTrue(link.matches("/h/[A-Za-z0-9_-]{27}"), link);
+
+        Browser client = running.browser();
+        assertTrue(client.get(link).text(".first").contains("Version 1, 3 March 2026"));
+        browser.press(browser.get(program), "Take it out", Map.of());
+        assertTrue(client.get(link).text(".first").contains("Version 2, 3 March 2026"));
+
+        browser.press(browser.get(program), "Withdraw the link", Map.of());
+        Browser.Page gone = client.get(link);
+        assertEquals(410, gone.status());
+        assertEquals("This link does not open anything", gone.text("h1"));
+        String another = browser.press(browser.get(program), "Make a link", Map.of())
+                .html()
+                .select(".own-link")
+                .attr("href");
+        assertNotEquals(link, another);
+        assertEquals(410, client.get(link).status());
+        assertEquals(410, client.get("/h/guessed").status());
+    }
+
+    @Test
+    void cautions_stop_signs_and_whom_to_call_come_before_the_first_movement() {
+        String program = "/clients/"
+                + Cast.addWithProgram(running.stores, People.painfulShoulder()).value() + "/program";
+
+        String text = browser.get(program + "/handout").text("main");
+
+        int stop = text.indexOf("Stop at once if you have");
+        int mind = text.indexOf("Keep your sore arm below shoulder height");
+        int call = text.indexOf("0555 014 233");
+        int first = text.indexOf("Warm-up");
+        assertTrue(0 < stop && stop < mind && mind < call && call < first, text.substring(0, 600));
+    }
+
+    @Test
+    void who_must_wait_is_told_not_to_exercise_even_under_an_older_link() {
+        ClientId id = Cast.addWithProgram(running.stores, People.mustBeReferred());
+        String token = running.stores
+                .links()
+                .make(running.stores.programs().of(id).orElseThrow().id());
+
+        Browser.Page page = browser.get("/h/" + token);
+
+        assertEquals("Please do not exercise yet", page.text("h1"));
+        assertEquals(0, page.html().select(".movement").size());
+    }
+
+    @Test
+    void the_referral_note_asks_one_question_and_names_its_reasons() {
+        String client =
+                "/clients/" + Cast.add(running.stores, People.mustBeReferred()).value();
+
+        Browser.Page note = browser.get(client + "/referral");
+
+        assertTrue(note.text("main").contains("Both ankles swell."));
+        assertTrue(note.text("main").contains("Blood pressure 152/92."));
+        assertEquals(1, note.html().select(".question p").size());
+        assertTrue(note.text("main").contains("I screen by published rules and do not diagnose."));
+        String fit =
+                "/clients/" + Cast.add(running.stores, People.fitAndBored()).value();
+        assertEquals(
+                "Nothing has to be handed over today",
+                browser.get(fit + "/referral").text("main h2"));
+    }
+
+    @Test
+    void the_case_file_holds_everything_but_who_it_is() {
+        String client =
+                "/clients/" + Cast.add(running.stores, People.brokenSpineBone()).value();
+
+        Browser.Page page = browser.get(client + "/case.json");
+        String json = page.response().body();
+
+        assertEquals(
+                "application/json;charset=utf-8",
+                page.header("Content-Type").toLowerCase().replace(" ", ""));
+        assertTrue(json.contains("\"vertebral-fracture\""));
+        for (String secret : new String[] {"Dagny", "Ashworth", "1947", "Tove", "0555", "lifting a pot"}) {
+            assertFalse(json.contains(secret), secret);
+        }
+    }
+}
