@@ -1,0 +1,136 @@
+package newel.limit;
+
+import static newel.Shipped.CATALOGUE;
+import static newel.Shipped.FITTING;
+import static newel.Shipped.PRESETS;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import newel.body.Motion;
+import newel.catalogue.Kit;
+import newel.catalogue.Purpose;
+import newel.catalogue.Reading;
+import org.junit.jupiter.api.Test;
+
+class PresetsTest {
+    private static final List<String> NEEDED = List.of(
+            "shoulder-pain",
+            "frozen-shoulder",
+            "wrist-pain",
+            "hand-arthritis",
+            "low-back-bending",
+            "spinal-stenosis",
+            "osteoporosis",
+            "vertebral-fracture",
+            "hip-replacement-posterior",
+            "hip-replacement-anterior",
+            "knee-arthritis",
+            "high-blood-pressure",
+            "glaucoma",
+            "vertigo",
+            "stroke-weak-side",
+            "numb-feet",
+            "breathlessness",
+            "new-pacemaker",
+            "cannot-stand",
+            "cannot-get-to-floor");
+
+    @Test
+    void every_condition_that_is_needed_has_a_preset_and_every_limit_a_source() {
+        NEEDED.forEach(id -> assertTrue(PRESETS.find(id).isPresent(), id));
+        PRESETS.all()
+                .forEach(preset -> preset.restrictions().forEach(each -> {
+                    assertTrue(each.source().length() > 3, preset.id() + " " + each.limit());
+                    assertTrue(
+                            List.of("seen", "from memory", "common practice", "design choice")
+                                    .contains(each.how()),
+                            preset.id());
+                }));
+    }
+
+    @Test
+    void what_the_client_reads_is_plain() {
+        for (Preset preset : PRESETS.all()) {
+            double grade = Reading.of(preset.cautions()).grade();
+            assertTrue(grade <= Reading.MOST, preset.id() + " reads at grade " + grade);
+        }
+    }
+
+    @Test
+    void figures_are_those_of_the_sources() {
+        // Local surgical orders, posterior approach: hip flexion no more than 90 degrees (reference 11.1)
+        assertTrue(limits("hip-replacement-posterior").contains(new Limit.Angle(Motion.HIP_FLEXION, Sided.LEFT, 90)));
+        // Glaucoma: never head below heart, Jasien 2015 (reference 11.2)
+        assertTrue(limits("glaucoma").contains(new Limit.Avoid(Avoidance.HEAD_BELOW_HEART)));
+        // Osteoporosis: no end-range bending, no weighted twist, Giangregorio 2014 (reference 11.1)
+        assertTrue(limits("osteoporosis")
+                .containsAll(List.of(
+                        new Limit.Avoid(Avoidance.END_RANGE_SPINE_BENDING), new Limit.Avoid(Avoidance.LOADED_TWIST))));
+        // New pacemaker: the elbow stays below the shoulder on that side (reference 11.3)
+        Limit raise = limits("new-pacemaker").stream()
+                .filter(Limit.Angle.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(((Limit.Angle) raise).maxDegrees() < 90 && ((Limit.Angle) raise).side() == Sided.LEFT);
+        // Hypertension: no breath-holding, Pescatello 2004; short holds, Williams 2007 (reference 11.3)
+        assertTrue(limits("high-blood-pressure").contains(new Limit.Avoid(Avoidance.STRAIN)));
+    }
+
+    @Test
+    void no_preset_leaves_a_major_muscle_group_without_anything_to_do() {
+        Limit home =
+                new Limit.KitAtHome(EnumSet.of(Kit.CHAIR, Kit.ARMCHAIR, Kit.TOWEL, Kit.WALL, Kit.COUNTER, Kit.BED));
+        List<String> gaps = new ArrayList<>();
+        for (Preset preset : PRESETS.all()) {
+            Limits limits = Limits.of(List.of(limitation(preset, Sided.BOTH)), List.of(home));
+            for (Purpose purpose : Purpose.values()) {
+                boolean served = CATALOGUE.variants().stream()
+                        .filter(variant -> variant.purposes().weight(purpose) >= 2)
+                        .anyMatch(variant -> !(FITTING.fit(variant, limits) instanceof Fit.DoesNotFit));
+                if (purpose.muscleGroup() && !served) {
+                    gaps.add(preset.id() + " leaves nothing for " + purpose);
+                }
+            }
+        }
+        assertEquals(List.of(), gaps);
+    }
+
+    @Test
+    void a_broken_file_lists_every_fault_at_once() {
+        String file = """
+                - id: one
+                  name: One
+                  limits: [{angle: shoulder-raise, max: wide, source: x, how: seen}, {avoid: dragons, source: x, how: seen}]
+                  cautions: [Mind.]
+                - id: one
+                  limits: [{grip: light}]
+                """;
+
+        String message = assertThrows(IllegalStateException.class, () -> Presets.of(new YAMLMapper().readTree(file)))
+                .getMessage();
+
+        assertEquals(7, message.lines().count(), message);
+        assertTrue(message.contains("one: max is not a number"), message);
+        assertTrue(message.contains("DRAGONS"), message);
+        assertTrue(message.contains("one: has no name"), message);
+        assertTrue(message.contains("one: has no caution for the client"), message);
+        assertTrue(message.contains("one: a limit has no source"), message);
+        assertTrue(message.contains("one: there are two presets of this name"), message);
+        assertEquals(Optional.empty(), PRESETS.find("one"));
+    }
+
+    private static List<Limit> limits(String id) {
+        return limitation(PRESETS.find(id).orElseThrow(), Sided.LEFT).limits();
+    }
+
+    private static Limitation limitation(Preset preset, Sided side) {
+        return preset.limitation(preset.id(), "", side, Limitation.Source.CLIENT, LocalDate.of(2026, 3, 3), null);
+    }
+}
