@@ -14,8 +14,8 @@ final class Fitted {
     private static final int[] RESTS = {10, 15, 20, 25, 30, 35, 40, 45, 50, 60};
 
     private static final int AS_WRITTEN = Integer.MAX_VALUE;
-    /** Where two passes do not fit otherwise, each pass has no more repetitions than this (design choice). */
-    private static final int FEWER = 5;
+    /** Where two passes do not fit otherwise, each pass has no more repetitions than this, tried in turn (design choice). */
+    private static final int[] REPETITIONS = {AS_WRITTEN, 6, 5, 4};
 
     private final Timing timing;
     private final int seconds;
@@ -75,8 +75,9 @@ final class Fitted {
                     for (int warmUp = 2; warmUp <= 6; warmUp++) {
                         for (int coolDown = 2; coolDown <= 8; coolDown++) {
                             for (int rest : RESTS) {
-                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest, AS_WRITTEN));
-                                sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest, FEWER));
+                                for (int repetitions : REPETITIONS) {
+                                    sizes.add(new Size(warmUp, rounds, perRound, passes, coolDown, rest, repetitions));
+                                }
                             }
                         }
                     }

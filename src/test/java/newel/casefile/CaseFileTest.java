@@ -1,0 +1,151 @@
+package newel.casefile;
+
+import static newel.Shipped.CATALOGUE;
+import static newel.Shipped.DEMANDS;
+import static newel.Shipped.PRESETS;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import newel.People;
+import newel.Shipped;
+import newel.body.Motion;
+import newel.client.Client;
+import newel.limit.Limit;
+import newel.limit.Limits;
+import newel.limit.Share;
+import newel.limit.Sided;
+import newel.screen.Screening;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CaseFileTest {
+    private static final CaseReader READER = new CaseReader(PRESETS, People.TODAY);
+
+    private static final String LEAST = """
+            { "case": 1, "age": 74, "sex": "female", "statureCm": 160, "home": { "kit": ["chair"] }, "minutes": 25,
+              "days": ["mon"], "goals": ["posture"]%s }""";
+
+    @Test
+    void what_is_written_is_read_back_and_written_the_same() {
+        for (Client person : People.all()) {
+            JsonNode once = CaseWriter.write(person, People.TODAY);
+
+            Client read = assertInstanceOf(ReadCase.Read.class, READER.read(once.toString()))
+                    .client();
+
+            assertEquals(
+                    once, CaseWriter.write(read, People.TODAY), person.profile().name());
+            assertEquals(
+                    Screening.of(person), Screening.of(read), person.profile().name());
+        }
+    }
+
+    @Test
+    void what_was_not_asked_is_not_known_and_never_no() {
+        Client read = ((ReadCase.Read) READER.read(LEAST.formatted(""))).client();
+
+        assertEquals(newel.client.ReadinessAnswers.notAsked(), read.readiness());
+        assertEquals(newel.client.FallsAnswers.notAsked(), read.falls());
+        assertEquals(newel.client.Answer.UNKNOWN, read.home().floor());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                ", \"age\": 12 | $: this is not JSON (line 2): Duplicate field 'age'",
+                ", \"colour\": \"red\" | $: 'colour' is not part of a case file",
+                ", \"vitals\": {\"systolic\": \"high\"} | $.vitals.systolic: string found, [integer, null] expected",
+                ", \"limitations\": [{\"preset\": \"dragon\"}] | $.limitations[0].preset: there is no preset dragon",
+                ", \"limitations\": [{\"preset\": \"glaucoma\", \"since\": \"2026-02-30\"}] | $.limitations[0].since: there is no such day: 2026-02-30",
+                ", \"limitations\": [{\"limit\": {\"joint\": \"tail\", \"motion\": \"wag\", \"maxDegrees\": 3}}] | $.limitations[0].limit: there is no motion wag of the tail",
+                ", \"readiness\": {\"symptoms\": [\"SS1\", \"hiccups\"]} | $.readiness.symptoms[1]: there is no such sign: hiccups"
+            })
+    void each_fault_gets_one_line_with_its_path(String more, String line) {
+        ReadCase.Faulty faulty = assertInstanceOf(ReadCase.Faulty.class, READER.read(LEAST.formatted(more)));
+
+        assertEquals(List.of(line), faulty.faults());
+    }
+
+    @Test
+    void several_faults_are_told_at_once() {
+        ReadCase.Faulty faulty =
+                assertInstanceOf(ReadCase.Faulty.class, READER.read("{\"case\": 1, \"age\": 7, \"minutes\": 200}"));
+
+        assertEquals(
+                List.of(
+                        "$.age: must have a minimum value of 18",
+                        "$.minutes: must have a maximum value of 60",
+                        "$: 'days' is missing",
+                        "$: 'goals' is missing",
+                        "$: 'home' is missing",
+                        "$: 'sex' is missing",
+                        "$: 'statureCm' is missing"),
+                faulty.faults());
+        assertInstanceOf(ReadCase.Faulty.class, READER.read(""));
+        assertInstanceOf(ReadCase.Faulty.class, READER.read("not json"));
+        assertInstanceOf(ReadCase.Faulty.class, READER.read("[]"));
+    }
+
+    @Test
+    void a_limit_of_ones_own_is_named_by_joint_and_motion() {
+        String own =
+                ", \"limitations\": [{\"limit\": {\"joint\": \"shoulder\", \"motion\": \"raise\", \"side\": \"right\","
+                        + " \"maxDegrees\": 80}, \"source\": \"clinician\"}]";
+
+        Client read = ((ReadCase.Read) READER.read(LEAST.formatted(own))).client();
+
+        assertEquals(
+                List.of(new Limit.Angle(Motion.SHOULDER_RAISE, Sided.RIGHT, 80)),
+                read.limitations().getFirst().limits());
+    }
+
+    @Test
+    void no_item_of_anybodys_program_breaks_a_limit() {
+        CaseProgram programs = new CaseProgram(CATALOGUE, DEMANDS);
+        for (Client person : People.all()) {
+            Limits limits = Limits.of(
+                    person.limitations(),
+                    person.homeLimits(),
+                    Screening.of(person).limits());
+            List<JsonNode> items = new ArrayList<>();
+            programs.of(person, People.TODAY)
+                    .get("sessions")
+                    .get(0)
+                    .get("blocks")
+                    .forEach(block -> block.get("items").forEach(items::add));
+
+            assertTrue(items.size() >= 8, person.profile().name() + " has " + items.size());
+            for (JsonNode item : items) {
+                JsonNode trim = item.get("adapted").get("trim");
+                Share share =
+                        new Share(trim.get("left").asDouble(), trim.get("right").asDouble());
+                assertEquals(
+                        List.of(),
+                        Shipped.FITTING.broken(
+                                Shipped.variant(item.get("variant").asText()), share, limits),
+                        person.profile().name());
+            }
+        }
+    }
+
+    @Test
+    void the_program_says_who_must_wait_and_to_whom_it_goes() {
+        JsonNode waits = new CaseProgram(CATALOGUE, DEMANDS).of(People.mustBeReferred(), People.TODAY);
+        JsonNode fit = new CaseProgram(CATALOGUE, DEMANDS).of(People.fitAndBored(), People.TODAY);
+
+        assertEquals("wait", waits.get("readiness").get("outcome").asText());
+        assertEquals("A1", waits.get("readiness").get("row").asText());
+        assertEquals("routine", waits.get("referral").get(0).get("urgency").asText());
+        assertEquals("Own doctor", waits.get("referral").get(0).get("to").asText());
+        assertEquals("clear", fit.get("readiness").get("outcome").asText());
+        assertEquals(0, fit.get("referral").size());
+        assertEquals(4, fit.get("sessions").size());
+    }
+}

@@ -1,0 +1,132 @@
+package newel.compose;
+
+import static newel.Shipped.CATALOGUE;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import newel.People;
+import newel.Shipped;
+import newel.client.Client;
+import newel.client.Wishes;
+import newel.program.Drafting;
+import newel.program.Version;
+import org.junit.jupiter.api.Test;
+
+class FirstDraftTest {
+    private static final Timing TIMING = new Timing(CATALOGUE);
+
+    @Test
+    void a_session_stays_within_its_minutes_and_uses_at_least_nine_tenths_of_them() {
+        each((person, minutes, session) -> {
+            int seconds = TIMING.session(session);
+            assertTrue(seconds <= minutes * 60, person + ", " + minutes + " min: " + seconds + " s");
+            if (minutes >= 15 && minutes <= 45) {
+                assertTrue(seconds >= .9 * minutes * 60, person + ", " + minutes + " min: only " + seconds + " s");
+            }
+        });
+    }
+
+    @Test
+    void from_twenty_five_minutes_on_two_or_three_rounds_of_three_or_four_are_gone_through_twice() {
+        each((person, minutes, session) -> {
+            List<Block> rounds = session.blocks().stream()
+                    .filter(block -> block.kind() == BlockKind.ROUND)
+                    .toList();
+            if (minutes >= 25) {
+                assertTrue(
+                        rounds.size() == 2 || rounds.size() == 3,
+                        person + ", " + minutes + ": " + rounds.size() + " rounds");
+                rounds.forEach(round -> assertEquals(2, round.passes(), person + ", " + minutes));
+                rounds.forEach(round -> assertTrue(round.items().size() <= 4, person));
+            }
+        });
+    }
+
+    @Test
+    void warm_up_first_balance_while_fresh_cool_down_last_and_each_movement_once() {
+        each((person, minutes, session) -> {
+            List<BlockKind> kinds = session.blocks().stream().map(Block::kind).toList();
+            List<BlockKind> ordered = new ArrayList<>(kinds);
+            ordered.sort(null);
+            assertEquals(ordered, kinds, person);
+            assertEquals(BlockKind.WARM_UP, kinds.getFirst(), person);
+            assertEquals(BlockKind.COOL_DOWN, kinds.getLast(), person);
+            List<String> movements = session.items().map(Item::movement).toList();
+            assertEquals(new HashSet<>(movements).size(), movements.size(), person + " " + movements);
+        });
+    }
+
+    @Test
+    void everything_in_it_fits_this_person() {
+        for (Client person : People.all()) {
+            Suiting suiting = Shipped.suiting(person);
+            draft(person, 25)
+                    .session()
+                    .items()
+                    .forEach(item -> assertEquals(
+                            List.of(),
+                            suiting.broken(Shipped.variant(item.variant()), item.share()),
+                            person.profile().name() + ": " + item.variant()));
+        }
+    }
+
+    @Test
+    void what_was_left_out_is_named_with_its_reasons() {
+        Version draft = draft(People.cannotStand(), 25);
+
+        assertTrue(!draft.leftOut().isEmpty());
+        draft.leftOut().forEach(out -> {
+            assertTrue(CATALOGUE.movement(out.movement()).isPresent(), out.movement());
+            assertTrue(!out.reasons().isEmpty(), out.movement());
+            assertTrue(draft.session().item(out.movement()).isEmpty(), out.movement());
+        });
+    }
+
+    @Test
+    void the_fit_and_bored_client_gets_more_than_the_beginner() {
+        int fit = effort(draft(People.fitAndBored(), 40));
+        int beginner = effort(draft(People.painfulShoulder(), 40));
+
+        assertTrue(fit > beginner, fit + " against " + beginner);
+    }
+
+    private static int effort(Version version) {
+        return version.session()
+                .items()
+                .mapToInt(item -> Shipped.variant(item.variant()).effort())
+                .max()
+                .orElse(0);
+    }
+
+    private interface Check {
+        void of(String person, int minutes, Session session);
+    }
+
+    private static void each(Check check) {
+        for (Client person : People.all()) {
+            for (int minutes = 10; minutes <= 60; minutes += 5) {
+                check.of(
+                        person.profile().name(), minutes, draft(person, minutes).session());
+            }
+        }
+    }
+
+    private static Version draft(Client c, int minutes) {
+        Wishes wishes = new Wishes(
+                c.wishes().goals(), minutes, c.wishes().days(), c.wishes().experience());
+        Client wishing = new Client(
+                c.id(),
+                c.profile(),
+                c.home(),
+                wishes,
+                c.readiness(),
+                c.falls(),
+                c.vitals(),
+                c.measures(),
+                c.limitations());
+        return Drafting.first(CATALOGUE, wishing, Shipped.suiting(wishing), People.TODAY);
+    }
+}

@@ -1,0 +1,118 @@
+package newel.program;
+
+import static newel.Shipped.CATALOGUE;
+import static newel.Shipped.PRESETS;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import newel.People;
+import newel.Shipped;
+import newel.catalogue.Dose;
+import newel.client.Client;
+import newel.compose.Item;
+import newel.compose.LeftOut;
+import newel.compose.Session;
+import newel.compose.Suiting;
+import newel.limit.Limitation;
+import newel.limit.Preset;
+import newel.limit.Sided;
+import org.junit.jupiter.api.Test;
+
+/** A limitation is logged on somebody with a program. */
+class ProposalTest {
+    @Test
+    void for_everybody_and_every_preset_the_next_version_fits_and_the_rest_stays_as_it_was() {
+        for (Client person : People.all()) {
+            Session session = draft(person).session();
+            for (Preset preset : PRESETS.all()) {
+                Suiting suiting = Shipped.suiting(with(person, preset));
+                Proposal proposal = Proposal.of(CATALOGUE, session, suiting);
+                Session next = proposal.applied(session);
+                String who = person.profile().name() + " with " + preset.id();
+
+                next.items()
+                        .forEach(item -> assertEquals(
+                                List.of(), suiting.broken(Shipped.variant(item.variant()), item.share()), who));
+                Set<String> changed = proposal.replacements().stream()
+                        .map(each -> each.before().movement())
+                        .collect(Collectors.toSet());
+                session.items()
+                        .filter(item -> !changed.contains(item.movement()))
+                        .forEach(item ->
+                                assertEquals(item, next.item(item.movement()).orElseThrow(), who));
+                proposal.replacements()
+                        .forEach(each -> assertTrue(!each.reasons().isEmpty(), who));
+                assertTrue(Proposal.of(CATALOGUE, next, suiting).nothing(), who + ": not settled after one press");
+            }
+        }
+    }
+
+    @Test
+    void a_frozen_shoulder_changes_something_and_what_has_to_go_is_named() {
+        Version version = draft(People.kneesAndPressure());
+        Suiting suiting = Shipped.suiting(
+                with(People.kneesAndPressure(), PRESETS.find("frozen-shoulder").orElseThrow()));
+
+        Proposal proposal = Proposal.of(CATALOGUE, version.session(), suiting);
+
+        assertTrue(!proposal.nothing());
+        List<String> out = proposal.leftOut(version.leftOut()).stream()
+                .map(LeftOut::movement)
+                .toList();
+        proposal.replacements().stream()
+                .filter(each -> each.after().isEmpty())
+                .forEach(each -> assertTrue(out.contains(each.before().movement())));
+    }
+
+    @Test
+    void differences_name_what_came_what_went_and_what_changed() {
+        Version first = draft(People.fitAndBored());
+        Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
+        Item one = first.session().items().toList().get(0);
+        Item two = first.session().items().toList().get(1);
+        Session removed = made(editing.remove(first.session(), one.movement()));
+        Session dosed = made(editing.dose(removed, two.movement(), new Dose(1, 99, 0)));
+
+        List<Difference> differences = Difference.between(first, first.next(People.TODAY, "x", dosed));
+
+        assertEquals(
+                List.of(new Difference.Changed(two, two.withDose(new Dose(1, 99, 0))), new Difference.Removed(one)),
+                differences);
+    }
+
+    @Test
+    void an_item_kept_with_a_reason_is_not_offered_for_replacement_until_it_breaks_something_new() {
+        Client person = People.painfulShoulder();
+        Session session = draft(person).session();
+        Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
+        Edit refused = editing.swap(session, "push-up", Shipped.variant("push-chair-seat"), "");
+        assertInstanceOf(Edit.Refused.class, refused);
+        Session kept =
+                made(editing.swap(session, "push-up", Shipped.variant("push-chair-seat"), "Wants it and does it well"));
+
+        assertTrue(Proposal.of(CATALOGUE, kept, Shipped.suiting(person)).nothing());
+        Suiting wrist = Shipped.suiting(with(person, PRESETS.find("wrist-pain").orElseThrow()));
+        assertTrue(Proposal.of(CATALOGUE, kept, wrist).replacements().stream()
+                .anyMatch(each -> each.before().movement().equals("push-up")));
+    }
+
+    private static Session made(Edit edit) {
+        return ((Edit.Made) edit).session();
+    }
+
+    private static Version draft(Client person) {
+        return Drafting.first(CATALOGUE, person, Shipped.suiting(person), People.TODAY);
+    }
+
+    private static Client with(Client c, Preset preset) {
+        List<Limitation> more = new ArrayList<>(c.limitations());
+        more.add(preset.limitation("new", "", Sided.RIGHT, Limitation.Source.CLIENT, People.TODAY, null));
+        return new Client(
+                c.id(), c.profile(), c.home(), c.wishes(), c.readiness(), c.falls(), c.vitals(), c.measures(), more);
+    }
+}
