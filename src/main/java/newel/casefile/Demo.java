@@ -15,7 +15,10 @@ import newel.client.Profile;
 import newel.client.TextSize;
 import newel.limit.Presets;
 
-/** The demo practice: invented people of very different limits, the same that tests and pictures use. */
+/**
+ * The demo practice: invented people of very different limits, the same that tests and pictures use. Each has a case file;
+ * who they are stands in the practice's own file.
+ */
 public final class Demo {
     private static final List<String> PEOPLE = List.of(
             "odile-marchbanks",
@@ -35,9 +38,9 @@ public final class Demo {
 
     /** @param slug the file's name without its ending */
     public static Client client(String slug, Presets presets, LocalDate today) {
-        JsonNode tree = tree(slug);
-        return switch (new CaseReader(presets, today).read(tree.get("case"))) {
-            case ReadCase.Read read -> named(slug, read.client(), tree.get("identity"));
+        return switch (new CaseReader(presets, today).read(tree(slug))) {
+            case ReadCase.Read read ->
+                named(slug, read.client(), tree("practice").get("people").get(slug));
             case ReadCase.Faulty faulty ->
                 throw new IllegalStateException(slug + ":\n" + String.join("\n", faulty.faults()));
         };
