@@ -26,7 +26,8 @@ public final class Shipped {
 
     /** With the limits of body, home and screening. */
     public static Suiting suiting(Client client) {
-        return new Suited(CATALOGUE, DEMANDS).to(client, Screening.of(client).limits());
+        Screening screening = Screening.of(client);
+        return new Suited(CATALOGUE, DEMANDS).to(client, screening.limits(), screening.withheld());
     }
 
     private Shipped() {}

@@ -18,6 +18,7 @@ import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.compose.Block;
 import newel.compose.Item;
+import newel.compose.Suiting;
 import newel.compose.Timing;
 import newel.limit.VariantDemands;
 import newel.program.Drafting;
@@ -27,6 +28,7 @@ import newel.referral.Note;
 import newel.referral.Referral;
 import newel.screen.AtRest;
 import newel.screen.Finding;
+import newel.screen.Permission;
 import newel.screen.Readiness;
 import newel.screen.Screening;
 
@@ -48,7 +50,6 @@ public final class CaseProgram {
 
     public ObjectNode of(Client client, LocalDate today) {
         Screening screening = Screening.of(client);
-        Version version = Drafting.first(catalogue, client, suited.to(client, screening.limits()), today);
         ObjectNode out = JSON.objectNode();
         out.set("readiness", readiness(screening.readiness()));
         out.set(
@@ -59,6 +60,18 @@ public final class CaseProgram {
         client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
         out.set("referral", referral(Referral.of(client, screening, today)));
         out.set("face", texts(screening.face()));
+        if (screening.permission() == Permission.NOTHING) {
+            out.putArray("sessions");
+            out.putArray("leftOut");
+        } else {
+            program(out, client, screening, today);
+        }
+        return out;
+    }
+
+    private void program(ObjectNode out, Client client, Screening screening, LocalDate today) {
+        Suiting suiting = suited.to(client, screening.limits(), screening.withheld());
+        Version version = Drafting.first(catalogue, client, suiting, today);
         ArrayNode sessions = out.putArray("sessions");
         version.days().stream()
                 .sorted()
@@ -68,7 +81,6 @@ public final class CaseProgram {
         version.leftOut()
                 .forEach(each ->
                         leftOut.addObject().put("movement", each.movement()).set("reasons", texts(each.reasons())));
-        return out;
     }
 
     private static ObjectNode readiness(Readiness readiness) {

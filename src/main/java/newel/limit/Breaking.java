@@ -61,6 +61,7 @@ final class Breaking {
                         "Takes effort %d of 10; the limit is %d"
                                 .formatted(asked.variant().effort(), e.most()));
             case Limit.Avoid a -> avoid(a.what(), asked);
+            case Limit.Withheld w -> Optional.empty();
             case Limit.KitAtHome k -> kit(k.kit(), asked.variant());
             case Limit.Ceiling c -> ceiling(c, asked);
             case Limit.ClearSpace c ->

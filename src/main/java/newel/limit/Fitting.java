@@ -84,6 +84,7 @@ public final class Fitting {
             case Limit.EffortAtMost e -> false;
             case Limit.KitAtHome k -> false;
             case Limit.ClearSpace c -> false;
+            case Limit.Withheld w -> false;
         };
     }
 }

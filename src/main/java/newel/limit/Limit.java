@@ -4,6 +4,7 @@ import java.util.Set;
 import newel.body.Joint;
 import newel.body.Motion;
 import newel.catalogue.Grip;
+import newel.catalogue.Kind;
 import newel.catalogue.Kit;
 import newel.catalogue.Position;
 import newel.catalogue.Support;
@@ -81,6 +82,12 @@ public sealed interface Limit {
 
     /** Home: paces of clear floor; stepping and walking need two metres. */
     record ClearSpace(double metres) implements Limit {}
+
+    /**
+     * A kind of movement that waits, as screening says. It is asked where the movement is known, not of a variant by
+     * itself.
+     */
+    record Withheld(Kind kind) implements Limit {}
 
     enum Lasting {
         STANDING,

@@ -38,6 +38,7 @@ public final class Tightness {
             case Limit.KitAtHome b ->
                 tight instanceof Limit.KitAtHome a && b.kit().containsAll(a.kit());
             case Limit.Ceiling b -> tight instanceof Limit.Ceiling a && a.maxStatures() <= b.maxStatures();
+            case Limit.Withheld b -> tight instanceof Limit.Withheld a && a.kind() == b.kind();
             case Limit.ClearSpace b -> tight instanceof Limit.ClearSpace a && a.metres() <= b.metres();
         };
     }

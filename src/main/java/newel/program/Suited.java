@@ -1,8 +1,10 @@
 package newel.program;
 
 import java.util.List;
+import java.util.Set;
 import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
+import newel.catalogue.Kind;
 import newel.client.Client;
 import newel.compose.Suiting;
 import newel.limit.Fitting;
@@ -12,16 +14,22 @@ import newel.limit.VariantDemands;
 
 /** Finds what of the catalogue suits a client. */
 public final class Suited {
+    private final Catalogue catalogue;
     private final Adapting adapting;
     private final Fitting fitting;
 
     public Suited(Catalogue catalogue, VariantDemands demands) {
+        this.catalogue = catalogue;
         this.adapting = new Adapting(catalogue, demands);
         this.fitting = new Fitting(demands);
     }
 
-    /** @param screening what the readiness and falls check asks of every variant */
-    public Suiting to(Client client, List<Limit> screening) {
-        return new PersonSuiting(adapting, fitting, Limits.of(client.limitations(), client.homeLimits(), screening));
+    /**
+     * @param screening what the readiness and falls check asks of every variant
+     * @param withheld kinds of movement that wait
+     */
+    public Suiting to(Client client, List<Limit> screening, Set<Kind> withheld) {
+        Limits limits = Limits.of(client.limitations(), client.homeLimits(), screening);
+        return new PersonSuiting(catalogue, adapting, fitting, limits, withheld);
     }
 }

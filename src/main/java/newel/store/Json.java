@@ -71,7 +71,8 @@ final class Json {
         @JsonSubTypes.Type(value = Limit.Avoid.class, name = "avoid"),
         @JsonSubTypes.Type(value = Limit.KitAtHome.class, name = "kit"),
         @JsonSubTypes.Type(value = Limit.Ceiling.class, name = "ceiling"),
-        @JsonSubTypes.Type(value = Limit.ClearSpace.class, name = "space")
+        @JsonSubTypes.Type(value = Limit.ClearSpace.class, name = "space"),
+        @JsonSubTypes.Type(value = Limit.Withheld.class, name = "withheld")
     })
     private interface Kinds {}
 

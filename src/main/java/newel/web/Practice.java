@@ -2,16 +2,25 @@ package newel.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
+import newel.limit.Limit;
 import newel.limit.Presets;
 import newel.limit.VariantDemands;
 import newel.program.Suited;
+import newel.screen.Intensity;
+import newel.screen.Permission;
 import newel.screen.Screening;
 
 /** What every page about programs asks: the catalogue, and what of it suits a client today. */
 public final class Practice {
+    /** A program that stops may still be looked at and changed: it is not handed out, and nothing hard comes into it. */
+    private static final List<Limit> WHILE_NOTHING_GOES_ON =
+            List.of(new Limit.EffortAtMost(Intensity.LIGHT.effortAtMost()));
+
     private final Catalogue catalogue;
     private final Suited suited;
     private final Presets presets = Presets.read();
@@ -37,6 +46,9 @@ public final class Practice {
 
     /** The limits of body, home and screening together. */
     public Suiting suiting(Client client) {
-        return suited.to(client, Screening.of(client).limits());
+        Screening screening = Screening.of(client);
+        return screening.permission() == Permission.NOTHING
+                ? suited.to(client, WHILE_NOTHING_GOES_ON, Set.of())
+                : suited.to(client, screening.limits(), screening.withheld());
     }
 }

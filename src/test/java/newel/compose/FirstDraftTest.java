@@ -9,10 +9,12 @@ import java.util.HashSet;
 import java.util.List;
 import newel.People;
 import newel.Shipped;
+import newel.catalogue.Kind;
 import newel.client.Client;
 import newel.client.Wishes;
 import newel.program.Drafting;
 import newel.program.Version;
+import newel.screen.Screening;
 import org.junit.jupiter.api.Test;
 
 class FirstDraftTest {
@@ -93,6 +95,21 @@ class FirstDraftTest {
         assertTrue(fit > beginner, fit + " against " + beginner);
     }
 
+    @Test
+    void while_the_blood_pressure_allows_light_work_only_there_is_no_strength_work() {
+        Client person = People.mustBeReferred();
+        assertTrue(Screening.of(person).withheld().contains(Kind.STRENGTH));
+
+        Version draft = draft(person, 25);
+
+        draft.session()
+                .items()
+                .forEach(item -> assertTrue(
+                        CATALOGUE.movement(item.movement()).orElseThrow().kind() != Kind.STRENGTH, item.movement()));
+        assertTrue(draft.leftOut().stream()
+                .anyMatch(out -> out.reasons().equals(List.of("Strength work waits (readiness and falls check)."))));
+    }
+
     private static int effort(Version version) {
         return version.session()
                 .items()
@@ -106,12 +123,19 @@ class FirstDraftTest {
     }
 
     private static void each(Check check) {
-        for (Client person : People.all()) {
+        for (Client person : free()) {
             for (int minutes = 10; minutes <= 60; minutes += 5) {
                 check.of(
                         person.profile().name(), minutes, draft(person, minutes).session());
             }
         }
+    }
+
+    /** All but those for whom screening holds back whole kinds of movement. */
+    private static List<Client> free() {
+        return People.all().stream()
+                .filter(each -> Screening.of(each).withheld().isEmpty())
+                .toList();
     }
 
     private static Version draft(Client c, int minutes) {

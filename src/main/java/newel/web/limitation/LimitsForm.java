@@ -101,6 +101,7 @@ final class LimitsForm {
             case Limit.KitAtHome k -> Optional.empty();
             case Limit.Ceiling c -> Optional.empty();
             case Limit.ClearSpace c -> Optional.empty();
+            case Limit.Withheld w -> Optional.empty();
         };
     }
 

@@ -41,6 +41,7 @@ public final class MotionWords {
             case Limit.Avoid a -> avoided(a.what());
             case Limit.KitAtHome k -> "Only what the home has";
             case Limit.Ceiling c -> "Under a ceiling of " + c.ceilingCm() + " cm";
+            case Limit.Withheld w -> "No " + plain(w.kind()) + " work for now";
             case Limit.ClearSpace c -> "In the clear floor there is";
         };
     }

@@ -9,6 +9,8 @@ import newel.compose.Suiting;
 import newel.program.Drafting;
 import newel.program.Program;
 import newel.program.Version;
+import newel.screen.Permission;
+import newel.screen.Screening;
 import newel.store.Stores;
 import newel.web.Note;
 import newel.web.Pages;
@@ -61,6 +63,11 @@ public final class ProgramRoutes implements Routes {
     /** The first draft, or a new one that becomes the next version. */
     private void draft(Context ctx) {
         Client client = knowing.client(ctx);
+        if (Screening.of(client).permission() == Permission.NOTHING) {
+            Note.leave(ctx, "Nothing was drafted: no exercise may be done now.");
+            ctx.redirect(Knowing.base(client));
+            return;
+        }
         Suiting suiting = practice.suiting(client);
         Optional<Program> program = stores.programs().of(client.id());
         if (program.isEmpty()) {

@@ -179,6 +179,27 @@ class ProgramPagesTest {
         assertEquals(0, page.html().select("form[action$=/link]").size());
     }
 
+    @Test
+    void while_a_red_flag_stops_everything_nothing_is_drafted() {
+        ClientId stopped = Cast.add(running.stores, People.fitAndBored());
+        String client = "/clients/" + stopped.value();
+        browser.press(
+                browser.get(client + "/intake/readiness"),
+                "Keep and check all",
+                Map.of("readiness-flag-chest-pain-now", "yes"));
+        browser.press(browser.get(client + "/intake/check"), "Finish the intake", Map.of());
+
+        Browser.Page none = browser.get(client + "/program");
+        String token = none.html().select("[name=_token]").attr("value");
+
+        assertTrue(
+                none.text(".box.stop").contains("No exercise. Call the emergency number now."), none.text(".box.stop"));
+        assertEquals(0, none.html().select("button:contains(Draft)").size());
+        String other = browser.get(program).html().select("[name=_token]").attr("value");
+        browser.post(client + "/program", "_token=" + (token.isEmpty() ? other : token));
+        assertTrue(running.stores.programs().of(stopped).isEmpty());
+    }
+
     private static String body(String token, int version, String variant, String override) {
         return "_token=%s&version=%d&variant=%s&override=%s"
                 .formatted(token, version, variant, override.replace(" ", "+"));
