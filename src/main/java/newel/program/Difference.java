@@ -14,7 +14,7 @@ public sealed interface Difference {
     /** Another variant, share or dose of the same movement. */
     record Changed(Item before, Item after) implements Difference {}
 
-    /** Added, changed and moved ones in the order of the newer version, then those that are gone. */
+    /** Added and changed ones in the order of the newer version, then those that are gone; a move alone is no difference. */
     static List<Difference> between(Version older, Version newer) {
         List<Difference> differences = new ArrayList<>();
         newer.session().items().forEach(item -> {

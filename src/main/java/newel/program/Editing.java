@@ -36,8 +36,7 @@ public final class Editing {
             return new Edit.Refused(already(variant));
         }
         Dose dose = variant.movement().equals(movement)
-                        && before.dose().seconds() == variant.dose().beginner().seconds()
-                ? before.dose()
+                ? carried(before.dose(), variant)
                 : variant.dose().beginner();
         return placed(
                 variant,
@@ -45,6 +44,19 @@ public final class Editing {
                 override,
                 "Swapped %s for %s".formatted(name(before), variant.name()),
                 item -> session.map(items -> replaced(items, movement, item)));
+    }
+
+    /** The dose so far where it has the same form, but never more than the new variant's beginner's dose. */
+    private static Dose carried(Dose before, Variant variant) {
+        Dose beginner = variant.dose().beginner();
+        boolean sameForm = (before.repetitions() == 0) == (beginner.repetitions() == 0)
+                && (before.seconds() == 0) == (beginner.seconds() == 0);
+        return sameForm
+                ? new Dose(
+                        before.sets(),
+                        Math.min(before.repetitions(), beginner.repetitions()),
+                        Math.min(before.seconds(), beginner.seconds()))
+                : beginner;
     }
 
     /** @param block position of the block that it is added to, at its end */

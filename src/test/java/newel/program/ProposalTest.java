@@ -101,6 +101,21 @@ class ProposalTest {
                 .anyMatch(each -> each.before().movement().equals("push-up")));
     }
 
+    @Test
+    void a_swap_to_another_form_never_carries_over_more_than_its_beginners_dose() {
+        Client person = People.fitAndBored();
+        Session session = draft(person).session();
+        Item item = session.item("push-up").orElseThrow();
+        Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
+        Session many = made(editing.dose(session, "push-up", new Dose(1, 40, 0)));
+        var other = Shipped.variant(item.variant().equals("push-wall-near") ? "push-wall-far" : "push-wall-near");
+
+        Item swapped =
+                made(editing.swap(many, "push-up", other, "")).item("push-up").orElseThrow();
+
+        assertEquals(other.dose().beginner().repetitions(), swapped.dose().repetitions());
+    }
+
     private static Session made(Edit edit) {
         return ((Edit.Made) edit).session();
     }
