@@ -14,7 +14,25 @@ import newel.limit.Sided;
 /** One entry of a case file's limitations. */
 record CaseLimitation(Presets presets, JsonNode node, String path, List<String> faults) {
     Optional<Limitation> read(String id, LocalDate since, LocalDate review) {
-        return node.has("preset") ? preset(id, since, review) : own(id, since, review);
+        Optional<Limitation> read = node.has("preset")
+                ? preset(id, since, review)
+                : node.has("limit") ? own(id, since, review) : Optional.of(bare(id, since, review));
+        return node.has("limits") ? read.flatMap(this::withLimits) : read;
+    }
+
+    /** Limits that are written out stand in place of the preset's. */
+    private Optional<Limitation> withLimits(Limitation l) {
+        Optional<List<Limit>> limits = LimitTexts.read(node.get("limits"));
+        if (limits.isEmpty()) {
+            faults.add(path + ".limits: one of these is not a limit that is known");
+        }
+        return limits.map(read -> new Limitation(
+                l.id(), l.preset(), l.words(), l.side(), l.source(), l.since(), l.review(), read, l.cautions()));
+    }
+
+    private Limitation bare(String id, LocalDate since, LocalDate review) {
+        String words = node.path("words").asText("limits of one's own");
+        return new Limitation(id, "", words, side(node), source(), since, review, List.of(), List.of());
     }
 
     private Optional<Limitation> preset(String id, LocalDate since, LocalDate review) {

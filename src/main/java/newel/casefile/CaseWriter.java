@@ -19,10 +19,12 @@ import newel.client.Symptom;
 import newel.client.Vitals;
 import newel.limit.Limit;
 import newel.limit.Limitation;
+import newel.limit.Presets;
 
 /** Writes a client as a case file: no name, no date of birth, nobody to call, no words that were said. */
 public final class CaseWriter {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+    private static final Presets PRESETS = Presets.read();
 
     public static ObjectNode write(Client client, LocalDate today) {
         ObjectNode node = JSON.objectNode();
@@ -126,25 +128,39 @@ public final class CaseWriter {
         return node;
     }
 
-    /** A preset is written by its name; limits of one's own one by one, as far as they are angles. */
+    /** A preset by its name, one's own angles one by one; whatever those would not give back is written out whole. */
     private static void limitation(Limitation each, ArrayNode list) {
-        if (!each.preset().isEmpty()) {
-            dated(list.addObject().put("preset", each.preset()).put("side", plain(each.side())), each);
+        boolean angles = each.limits().stream().allMatch(Limit.Angle.class::isInstance);
+        if (each.preset().isEmpty() && angles && !each.limits().isEmpty()) {
+            each.limits().forEach(limit -> angle((Limit.Angle) limit, each, list));
             return;
         }
-        for (Limit limit : each.limits()) {
-            if (limit instanceof Limit.Angle angle) {
-                ObjectNode node = list.addObject();
-                String part = angle.motion().name();
-                String joint = joint(part);
-                node.putObject("limit")
-                        .put("joint", joint)
-                        .put("motion", plain(angle.motion()).substring(joint.length() + 1))
-                        .put("side", plain(angle.side()))
-                        .put("maxDegrees", angle.maxDegrees());
-                dated(node, each);
-            }
+        ObjectNode node = list.addObject();
+        if (!each.preset().isEmpty()) {
+            node.put("preset", each.preset());
         }
+        node.put("side", plain(each.side()));
+        if (!asPreset(each)) {
+            node.set("limits", LimitTexts.write(each.limits()));
+        }
+        dated(node, each);
+    }
+
+    private static boolean asPreset(Limitation each) {
+        return PRESETS.find(each.preset())
+                .map(preset -> preset.limits(each.side()).equals(each.limits()))
+                .orElse(false);
+    }
+
+    private static void angle(Limit.Angle angle, Limitation each, ArrayNode list) {
+        ObjectNode node = list.addObject();
+        String joint = joint(angle.motion().name());
+        node.putObject("limit")
+                .put("joint", joint)
+                .put("motion", plain(angle.motion()).substring(joint.length() + 1))
+                .put("side", plain(angle.side()))
+                .put("maxDegrees", angle.maxDegrees());
+        dated(node, each);
     }
 
     private static String joint(String motion) {

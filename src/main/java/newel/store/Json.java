@@ -1,7 +1,5 @@
 package newel.store;
 
-import com.fasterxml.jackson.annotation.JsonSubTypes;
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationContext;
@@ -12,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.time.LocalDate;
+import newel.casefile.LimitKinds;
 import newel.limit.Limit;
 
 /** Records to JSON text and back. A limit is marked with its kind; dates are written as 2026-03-01. */
@@ -20,7 +19,7 @@ final class Json {
             .addModule(new SimpleModule()
                     .addSerializer(LocalDate.class, ToStringSerializer.instance)
                     .addDeserializer(LocalDate.class, new Dates()))
-            .addMixIn(Limit.class, Kinds.class)
+            .addMixIn(Limit.class, LimitKinds.class)
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
 
@@ -56,25 +55,6 @@ final class Json {
             throw new IllegalStateException("stored value cannot be read as " + type.getType(), e);
         }
     }
-
-    /** Stored names, kept when a class is renamed. */
-    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
-    @JsonSubTypes({
-        @JsonSubTypes.Type(value = Limit.Angle.class, name = "angle"),
-        @JsonSubTypes.Type(value = Limit.Load.class, name = "load"),
-        @JsonSubTypes.Type(value = Limit.Positions.class, name = "positions"),
-        @JsonSubTypes.Type(value = Limit.SupportNeeded.class, name = "support"),
-        @JsonSubTypes.Type(value = Limit.Time.class, name = "time"),
-        @JsonSubTypes.Type(value = Limit.GripAtMost.class, name = "grip"),
-        @JsonSubTypes.Type(value = Limit.NoWristWeight.class, name = "wrist"),
-        @JsonSubTypes.Type(value = Limit.EffortAtMost.class, name = "effort"),
-        @JsonSubTypes.Type(value = Limit.Avoid.class, name = "avoid"),
-        @JsonSubTypes.Type(value = Limit.KitAtHome.class, name = "kit"),
-        @JsonSubTypes.Type(value = Limit.Ceiling.class, name = "ceiling"),
-        @JsonSubTypes.Type(value = Limit.ClearSpace.class, name = "space"),
-        @JsonSubTypes.Type(value = Limit.Withheld.class, name = "withheld")
-    })
-    private interface Kinds {}
 
     private static final class Dates extends FromStringDeserializer<LocalDate> {
         Dates() {

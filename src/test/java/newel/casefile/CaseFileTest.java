@@ -15,6 +15,7 @@ import newel.Shipped;
 import newel.body.Motion;
 import newel.client.Client;
 import newel.limit.Limit;
+import newel.limit.Limitation;
 import newel.limit.Limits;
 import newel.limit.Share;
 import newel.limit.Sided;
@@ -43,6 +44,54 @@ class CaseFileTest {
             assertEquals(
                     Screening.of(person), Screening.of(read), person.profile().name());
         }
+    }
+
+    @Test
+    void no_limit_comes_back_looser_than_it_was_written() {
+        Client c = People.painfulShoulder();
+        Limitation shoulder = c.limitations().getFirst();
+        Limit tight = new Limit.Angle(Motion.SHOULDER_RAISE, Sided.RIGHT, 40);
+        List<Limit> every = List.of(
+                new Limit.Angle(Motion.HIP_FLEXION, Sided.LEFT, 85),
+                new Limit.Load(newel.body.Joint.KNEE, Sided.BOTH, .03),
+                new Limit.Positions(java.util.EnumSet.of(newel.catalogue.Position.SEATED_BACK)),
+                new Limit.SupportNeeded(newel.catalogue.Support.TWO_HANDS),
+                new Limit.Time(Limit.Lasting.STANDING, 60),
+                new Limit.GripAtMost(Sided.LEFT, newel.catalogue.Grip.NONE),
+                new Limit.NoWristWeight(Sided.RIGHT),
+                new Limit.HeldAtMost(Sided.BOTH, .01),
+                new Limit.CoordinationAtMost(1),
+                new Limit.EffortAtMost(3),
+                new Limit.Avoid(newel.limit.Avoidance.LYING_FLAT));
+        List<Limitation> limitations =
+                List.of(with(shoulder, shoulder.preset(), List.of(tight)), with(shoulder, "", every));
+        Client client = new Client(
+                c.id(),
+                c.profile(),
+                c.home(),
+                c.wishes(),
+                c.readiness(),
+                c.falls(),
+                c.vitals(),
+                c.measures(),
+                limitations);
+
+        ReadCase read = READER.read(CaseWriter.write(client, People.TODAY).toString());
+
+        Client back =
+                assertInstanceOf(ReadCase.Read.class, read, read.toString()).client();
+        assertEquals(
+                List.of(List.of(tight), every),
+                back.limitations().stream().map(Limitation::limits).toList());
+        String unknown = ", \"limitations\": [{\"limits\": [{\"kind\": \"dragon\"}]}]";
+        assertEquals(
+                List.of("$.limitations[0].limits: one of these is not a limit that is known"),
+                ((ReadCase.Faulty) READER.read(LEAST.formatted(unknown))).faults());
+    }
+
+    private static Limitation with(Limitation l, String preset, List<Limit> limits) {
+        return new Limitation(
+                l.id(), preset, l.words(), l.side(), l.source(), l.since(), l.review(), limits, l.cautions());
     }
 
     @Test

@@ -73,6 +73,16 @@ class ProgramStoreTest {
     }
 
     @Test
+    void a_limitation_by_every_preset_comes_back_as_it_was_logged() {
+        Shipped.PRESETS.all().forEach(preset -> {
+            var logged = preset.limitation(
+                    Ids.next(), "", newel.limit.Sided.LEFT, newel.limit.Limitation.Source.CLIENT, People.TODAY, null);
+            stores.limitations().add(id, logged);
+            assertEquals(Optional.of(logged), stores.limitations().find(id, logged.id()), preset.id());
+        });
+    }
+
+    @Test
     void erasing_a_client_takes_program_and_links_along() {
         ProgramId program = stores.programs().begin(id, first());
         String token = stores.links().make(program);
