@@ -3,6 +3,7 @@ package newel.compose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import newel.catalogue.Dose;
 
 /**
@@ -38,7 +39,14 @@ final class Fitted {
 
     /** Of those within the time the fullest; among full ones two passes, then more movements, then warm-up and cool-down. */
     Session fit(FirstDraft.Parts parts) {
-        return sizes().stream()
+        return best(parts, sizes())
+                .or(() -> best(parts, smallSizes()))
+                .map(Tried::session)
+                .orElseGet(() -> session(parts, smallSizes().getFirst()));
+    }
+
+    private Optional<Tried> best(FirstDraft.Parts parts, List<Size> sizes) {
+        return sizes.stream()
                 .map(size -> tried(parts, size))
                 .filter(tried -> tried.seconds() <= seconds)
                 .max(Comparator.comparing((Tried tried) -> tried.seconds() >= FULL * seconds)
@@ -50,9 +58,7 @@ final class Fitted {
                         .thenComparingInt(Fitted::movements)
                         .thenComparingInt(tried -> Math.min(4, tried.size().warmUp())
                                 + Math.min(4, tried.size().coolDown()))
-                        .thenComparingInt(Tried::seconds))
-                .map(Tried::session)
-                .orElseGet(() -> session(parts, new Size(1, 1, 2, 1, 1, RESTS[0], AS_WRITTEN)));
+                        .thenComparingInt(Tried::seconds));
     }
 
     private Tried tried(FirstDraft.Parts parts, Size size) {
@@ -81,6 +87,19 @@ final class Fitted {
                             }
                         }
                     }
+                }
+            }
+        }
+        return sizes;
+    }
+
+    /** For a time too short for any other size, the smallest first. */
+    private static List<Size> smallSizes() {
+        List<Size> sizes = new ArrayList<>();
+        for (int repetitions : new int[] {4, 5, 6, AS_WRITTEN}) {
+            for (int ends = 1; ends <= 2; ends++) {
+                for (int perRound = 1; perRound <= 3; perRound++) {
+                    sizes.add(new Size(ends, 1, perRound, 1, ends, RESTS[0], repetitions));
                 }
             }
         }

@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Kind;
 import newel.client.Client;
 import newel.client.Wishes;
+import newel.limit.Limitation;
+import newel.limit.Preset;
+import newel.limit.Sided;
 import newel.program.Drafting;
 import newel.program.Version;
 import newel.screen.Screening;
@@ -19,6 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class FirstDraftTest {
     private static final Timing TIMING = new Timing(CATALOGUE);
+    private static final long SEED = 20260303;
 
     @Test
     void a_session_stays_within_its_minutes_and_uses_at_least_nine_tenths_of_them() {
@@ -59,6 +64,72 @@ class FirstDraftTest {
             List<String> movements = session.items().map(Item::movement).toList();
             assertEquals(new HashSet<>(movements).size(), movements.size(), person + " " + movements);
         });
+    }
+
+    @Test
+    void even_ten_minutes_are_kept_when_every_larger_size_is_too_long() {
+        Client person = People.fitAndBored();
+        for (String preset : List.of("prolapse", "vertebral-fracture", "hip-replacement-anterior")) {
+            person = with(person, preset, Sided.BOTH);
+        }
+
+        int seconds = TIMING.session(draft(person, 10).session());
+
+        assertTrue(seconds <= 600, seconds + " s");
+    }
+
+    @Test
+    void with_more_limitations_it_still_fits_the_person_and_the_minutes() {
+        Random random = new Random(SEED);
+        List<Preset> presets = Shipped.PRESETS.all();
+        for (Client one : People.all()) {
+            for (int set = 0; set < 4; set++) {
+                Client person = one;
+                for (int more = 1 + random.nextInt(3); more > 0; more--) {
+                    String preset = presets.get(random.nextInt(presets.size())).id();
+                    person = with(person, preset, Sided.values()[random.nextInt(3)]);
+                }
+                for (int minutes : List.of(10, 15, 25, 45, 60)) {
+                    soundFor(person, minutes);
+                }
+            }
+        }
+    }
+
+    private static void soundFor(Client person, int minutes) {
+        String who = "seed %d: %s with %s, %d min"
+                .formatted(
+                        SEED,
+                        person.profile().name(),
+                        person.limitations().stream()
+                                .map(each -> each.preset() + " " + each.side())
+                                .toList(),
+                        minutes);
+        Session session = draft(person, minutes).session();
+        int seconds = TIMING.session(session);
+        boolean allKinds = Screening.of(person).withheld().isEmpty();
+        Suiting suiting = Shipped.suiting(person);
+
+        assertTrue(seconds <= minutes * 60, who + ": " + seconds + " s");
+        if (allKinds && minutes >= 15 && minutes <= 45) {
+            assertTrue(seconds >= .9 * minutes * 60, who + ": only " + seconds + " s");
+        }
+        session.items()
+                .forEach(item ->
+                        assertEquals(List.of(), suiting.broken(Shipped.variant(item.variant()), item.share()), who));
+        List<String> movements = session.items().map(Item::movement).toList();
+        assertEquals(new HashSet<>(movements).size(), movements.size(), who);
+        assertEquals(BlockKind.COOL_DOWN, session.blocks().getLast().kind(), who);
+    }
+
+    private static Client with(Client c, String preset, Sided side) {
+        List<Limitation> all = new ArrayList<>(c.limitations());
+        all.add(Shipped.PRESETS
+                .find(preset)
+                .orElseThrow()
+                .limitation("more-" + all.size(), "", side, Limitation.Source.CLIENT, People.TODAY, null));
+        return new Client(
+                c.id(), c.profile(), c.home(), c.wishes(), c.readiness(), c.falls(), c.vitals(), c.measures(), all);
     }
 
     @Test
