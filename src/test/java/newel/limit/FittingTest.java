@@ -12,9 +12,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Stream;
 import newel.Shipped;
+import newel.body.Demands;
+import newel.body.Joint;
 import newel.body.Motion;
+import newel.body.Side;
 import newel.catalogue.Kit;
+import newel.catalogue.Sides;
 import newel.catalogue.Support;
+import newel.catalogue.Trait;
 import newel.catalogue.Variant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,9 +79,44 @@ class FittingTest {
     void a_movement_done_on_each_side_is_judged_on_both_though_it_is_written_for_the_right() {
         Variant each = variant("knee-straightening");
         for (Sided side : List.of(Sided.LEFT, Sided.RIGHT)) {
-            Limits limits = Limits.of(List.of(), List.of(new Limit.Load(newel.body.Joint.KNEE, side, 0.0001)));
+            Limits limits = Limits.of(List.of(), List.of(new Limit.Load(Joint.KNEE, side, 0.0001)));
             assertFalse(FITTING.broken(each, Share.WHOLE, limits).isEmpty(), "side " + side);
         }
+    }
+
+    @Test
+    void where_sides_take_turns_the_left_asks_for_what_the_right_asks_for() {
+        List<Variant> turns = Shipped.CATALOGUE.variants().stream()
+                .filter(variant -> variant.sides() != Sides.TOGETHER)
+                .toList();
+        assertFalse(turns.isEmpty());
+        for (Variant variant : turns) {
+            Demands demands = Shipped.DEMANDS.at(variant, Share.WHOLE);
+            for (Motion motion : Motion.values()) {
+                assertEquals(
+                        demands.angle(motion, Side.RIGHT),
+                        demands.angle(motion, Side.LEFT),
+                        1e-9,
+                        variant.id() + " " + motion);
+            }
+            for (Joint joint : Joint.values()) {
+                assertEquals(
+                        demands.load(joint, Side.RIGHT),
+                        demands.load(joint, Side.LEFT),
+                        1e-9,
+                        variant.id() + " " + joint);
+            }
+        }
+    }
+
+    @Test
+    void a_stiff_left_hip_counts_in_a_leg_raise_written_for_the_right() {
+        Limits limits = Limits.of(List.of(), List.of(new Limit.Angle(Motion.HIP_ABDUCTION, Sided.LEFT, 5)));
+
+        List<String> reasons = texts(FITTING.broken(variant("side-leg-raise"), Share.WHOLE, limits));
+
+        assertEquals(1, reasons.size());
+        assertTrue(reasons.getFirst().contains("left hip"), reasons.toString());
     }
 
     @Test
@@ -89,6 +129,55 @@ class FittingTest {
                 .get(0)
                 .matches("Reaches \\d+ cm high; the ceiling is at 190 cm \\(at home\\)\\."));
         assertEquals(List.of(), FITTING.broken(press, Share.WHOLE, Limits.of(List.of(), List.of(high))));
+    }
+
+    @Test
+    void the_reason_word_for_word() {
+        Limits limits = Limits.of(List.of(preset("shoulder-pain", Sided.RIGHT)));
+        Variant press = variant("press-standing");
+        long raised = Math.round(Shipped.DEMANDS.at(press, Share.WHOLE).angle(Motion.SHOULDER_RAISE, Side.RIGHT));
+
+        assertTrue(raised > 80, "raised " + raised);
+        assertEquals(
+                "Raises the right arm to " + raised
+                        + "°; the limit is 80° (shoulder pain, logged 3 March 2026, from the client).",
+                texts(FITTING.broken(press, Share.WHOLE, limits)).getFirst());
+    }
+
+    /** The shipped catalogue has nothing on the floor, so a variant that goes down there is made from one that does not. */
+    @Test
+    void who_cannot_get_down_to_the_floor_is_given_nothing_there() {
+        Limits limits = Limits.of(List.of(preset("cannot-get-to-floor", Sided.BOTH)));
+        Variant standing = variant("heel-raise-one-hand");
+
+        assertEquals(List.of(), FITTING.broken(standing, Share.WHOLE, limits));
+        assertEquals(
+                List.of("Goes down to the floor (cannot get to floor, logged 3 March 2026, from the client)."),
+                texts(new Fitting(VariantDemands.ofBody()).broken(onTheFloor(standing), Share.WHOLE, limits)));
+    }
+
+    private static Variant onTheFloor(Variant v) {
+        return new Variant(
+                v.id(),
+                v.movement(),
+                v.name(),
+                v.purposes(),
+                v.position(),
+                v.support(),
+                v.kit(),
+                v.view(),
+                v.keyPoses(),
+                v.sides(),
+                v.tempo(),
+                v.trim(),
+                v.dose(),
+                v.coordination(),
+                v.holdSeconds(),
+                v.grip(),
+                v.effort(),
+                EnumSet.of(Trait.FLOOR_TRANSFER),
+                v.words(),
+                v.easier());
     }
 
     @Test
