@@ -12,13 +12,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import newel.body.Joint;
 import newel.body.Motion;
+import newel.catalogue.Catalogue;
 import newel.catalogue.Kit;
+import newel.catalogue.Movement;
 import newel.catalogue.Support;
 import newel.catalogue.Variant;
 import newel.limit.Avoidance;
@@ -75,13 +78,54 @@ class AdaptingTest {
     void a_tighter_limit_never_keeps_more_of_the_training() {
         Random random = new Random(SEED);
         each((message, wanted, limits) -> {
-            List<Limit> tighter = new ArrayList<>(limits.limits());
-            tighter.add(anyLimit(random));
             double before = loss(wanted, end(wanted, limits));
-            double after = loss(wanted, end(wanted, Limits.of(List.of(), tighter)));
+            double after = loss(wanted, end(wanted, plus(limits, anyLimit(random))));
 
             assertTrue(after >= before - 1e-9, () -> message + ": lost " + before + ", then " + after);
         });
+    }
+
+    @Test
+    void a_limit_made_tighter_never_keeps_more_of_the_training() {
+        Random random = new Random(SEED);
+        each((message, wanted, limits) -> {
+            Limit.Angle loose = new Limit.Angle(
+                    Motion.values()[random.nextInt(Motion.values().length)], Sided.BOTH, 5 + random.nextInt(130));
+            Limit.Angle tight = new Limit.Angle(loose.motion(), Sided.BOTH, loose.maxDegrees() * random.nextDouble());
+            double before = loss(wanted, end(wanted, plus(limits, loose)));
+            double after = loss(wanted, end(wanted, plus(limits, tight)));
+
+            assertTrue(
+                    after >= before - 1e-9,
+                    () -> "%s, %s then %s: lost %s, then %s".formatted(message, loose, tight, before, after));
+        });
+    }
+
+    /** Other neighbours, other substitutes: a handful of movements make a catalogue of their own. */
+    @Test
+    void in_small_catalogues_too_no_other_state_loses_less_and_twice_is_once() {
+        Random random = new Random(SEED);
+        for (int run = 0; run < RUNS; run++) {
+            List<Movement> movements = new ArrayList<>(CATALOGUE.movements());
+            Collections.shuffle(movements, random);
+            Catalogue small = new Catalogue(movements.subList(0, 2 + random.nextInt(4)));
+            Adapting adapting = new Adapting(small, DEMANDS);
+            Variant wanted =
+                    small.variants().get(random.nextInt(small.variants().size()));
+            Limits limits = anyLimits(random);
+            String message = "seed %d, run %d: %s among %s under %s"
+                    .formatted(
+                            SEED,
+                            run,
+                            wanted.id(),
+                            small.movements().stream().map(Movement::id).toList(),
+                            limits.limits());
+
+            Optional<End> end = end(adapting, wanted, limits);
+
+            assertEquals(bruteForce(small, adapting, wanted, limits), loss(adapting, wanted, end), 1e-9, message);
+            end.ifPresent(e -> assertEquals(end, end(adapting, e.variant(), limits), message));
+        }
     }
 
     @Test
@@ -152,7 +196,7 @@ class AdaptingTest {
 
     private static Limit anyLimit(Random random) {
         Sided side = Sided.values()[random.nextInt(3)];
-        return switch (random.nextInt(6)) {
+        return switch (random.nextInt(8)) {
             case 0 ->
                 new Limit.Angle(Motion.values()[random.nextInt(Motion.values().length)], side, 5 + random.nextInt(130));
             case 1 ->
@@ -164,6 +208,11 @@ class AdaptingTest {
             case 3 -> new Limit.EffortAtMost(3 + random.nextInt(6));
             case 4 ->
                 new Limit.KitAtHome(EnumSet.of(Kit.CHAIR, Kit.values()[random.nextInt(Kit.values().length)], Kit.WALL));
+            case 5 -> new Limit.ClearSpace(random.nextInt(4));
+            case 6 -> {
+                int ceilingCm = 150 + random.nextInt(110);
+                yield new Limit.Ceiling(ceilingCm / 160.0, ceilingCm, 160);
+            }
             default -> new Limit.Avoid(Avoidance.values()[random.nextInt(Avoidance.values().length)]);
         };
     }
@@ -177,8 +226,18 @@ class AdaptingTest {
         return Limits.of(List.of(limitation(PRESETS.find(preset).orElseThrow(), side)));
     }
 
+    private static Limits plus(Limits limits, Limit more) {
+        List<Limit> all = new ArrayList<>(limits.limits());
+        all.add(more);
+        return Limits.of(List.of(), all);
+    }
+
     private static Optional<End> end(Variant wanted, Limits limits) {
-        return switch (ADAPTING.adapt(wanted, limits)) {
+        return end(ADAPTING, wanted, limits);
+    }
+
+    private static Optional<End> end(Adapting adapting, Variant wanted, Limits limits) {
+        return switch (adapting.adapt(wanted, limits)) {
             case Adaptation.Keeps k -> Optional.of(new End(k.variant(), Share.WHOLE));
             case Adaptation.Trimmed t -> Optional.of(new End(t.variant(), t.share()));
             case Adaptation.Regressed r -> Optional.of(new End(r.variant(), r.share()));
@@ -188,17 +247,25 @@ class AdaptingTest {
     }
 
     private static double loss(Variant wanted, Optional<End> end) {
-        return end.map(e -> ADAPTING.loss(wanted, e.variant(), e.share())).orElse(Double.POSITIVE_INFINITY);
+        return loss(ADAPTING, wanted, end);
+    }
+
+    private static double loss(Adapting adapting, Variant wanted, Optional<End> end) {
+        return end.map(e -> adapting.loss(wanted, e.variant(), e.share())).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double bruteForce(Variant wanted, Limits limits) {
+        return bruteForce(CATALOGUE, ADAPTING, wanted, limits);
     }
 
     /** Every state of every variant, one after the other, without order or bound. */
-    private static double bruteForce(Variant wanted, Limits limits) {
+    private static double bruteForce(Catalogue catalogue, Adapting adapting, Variant wanted, Limits limits) {
         double least = Double.POSITIVE_INFINITY;
-        for (Variant variant : CATALOGUE.variants()) {
-            if (ADAPTING.mayStandIn(wanted, variant)) {
+        for (Variant variant : catalogue.variants()) {
+            if (adapting.mayStandIn(wanted, variant)) {
                 for (Share share : FITTING.shares(variant)) {
                     if (FITTING.broken(variant, share, limits).isEmpty()) {
-                        least = Math.min(least, ADAPTING.loss(wanted, variant, share));
+                        least = Math.min(least, adapting.loss(wanted, variant, share));
                     }
                 }
             }
