@@ -18,6 +18,8 @@ import newel.catalogue.Kit;
 import newel.catalogue.Purpose;
 import newel.catalogue.Reading;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PresetsTest {
     private static final List<String> NEEDED = List.of(
@@ -81,6 +83,57 @@ class PresetsTest {
         assertTrue(((Limit.Angle) raise).maxDegrees() < 90 && ((Limit.Angle) raise).side() == Sided.LEFT);
         // Hypertension: no breath-holding, Pescatello 2004; short holds, Williams 2007 (reference 11.3)
         assertTrue(limits("high-blood-pressure").contains(new Limit.Avoid(Avoidance.STRAIN)));
+    }
+
+    /** Reference section 11: what each source sets, and how tight our figure must be at least. */
+    @ParameterizedTest
+    @CsvSource({
+        // elevation arc 60 to 120 degrees, overhead: Pieters 2020, JOSPT 50:131; the figure below 90 is a design choice
+        "shoulder-pain, SHOULDER_RAISE, 89",
+        // no forced end-range: Kelley 2013, JOSPT 43:A1 (from memory); tighter than a painful shoulder, design choice
+        "frozen-shoulder, SHOULDER_RAISE, 79",
+        // hip flexion no more than 90, not across the middle: local surgical orders
+        "hip-replacement-posterior, HIP_FLEXION, 90",
+        "hip-replacement-posterior, HIP_ADDUCTION, 0",
+        // no inward turn: local surgical orders; 5 is a design choice
+        "hip-replacement-posterior, HIP_IN, 5",
+        // no extreme extension, none with outward turn: local surgical orders; figures are design choices
+        "hip-replacement-anterior, HIP_EXTENSION, 5",
+        "hip-replacement-anterior, HIP_OUT, 20",
+        // elbow below the shoulder up to about 6 weeks, no reaching behind: local device clinic
+        "new-pacemaker, SHOULDER_RAISE, 89",
+        "new-pacemaker, SHOULDER_EXTENSION, 15",
+        // weight on a wrist bent back about 90 is ruled out: Weiss 1995 (from memory); near-neutral is a design choice
+        "wrist-pain, WRIST_BACK, 30",
+        // no sustained arching: Delitto 2012, JOSPT (from memory); the figure is a design choice
+        "spinal-stenosis, LOW_BACK_EXTENSION, 5",
+        // least stress 0 to 45 degrees: Powers 2014, JOSPT 44:320; 60 for a high chair is a design choice
+        "knee-arthritis, KNEE_BEND_LOADED, 60",
+    })
+    void an_angle_is_no_looser_than_its_source(String preset, Motion motion, double most) {
+        double figure = limits(preset).stream()
+                .filter(limit -> limit instanceof Limit.Angle angle && angle.motion() == motion)
+                .mapToDouble(limit -> ((Limit.Angle) limit).maxDegrees())
+                .findFirst()
+                .orElseThrow();
+
+        assertTrue(figure <= most, preset + " " + motion + " " + figure);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // 5 to 10 lb is 2.3 to 4.5 kg; the stricter end at 65 kg: local device clinic, local surgical advice
+        "new-pacemaker, 2.3",
+        "cataract-surgery, 2.3",
+    })
+    void what_a_hand_may_hold_stays_at_the_stricter_end(String preset, double kilograms) {
+        double share = limits(preset).stream()
+                .filter(Limit.HeldAtMost.class::isInstance)
+                .mapToDouble(limit -> ((Limit.HeldAtMost) limit).maxBodyMasses())
+                .findFirst()
+                .orElseThrow();
+
+        assertTrue(share * 65 <= kilograms, preset + " " + share * 65);
     }
 
     @Test
