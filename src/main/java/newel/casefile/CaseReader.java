@@ -2,6 +2,7 @@ package newel.casefile;
 
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -9,32 +10,21 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import newel.catalogue.Kit;
-import newel.client.Answer;
-import newel.client.Answers;
 import newel.client.Client;
 import newel.client.ClientId;
-import newel.client.Disease;
 import newel.client.Experience;
-import newel.client.FallsAnswers;
 import newel.client.Goal;
 import newel.client.Home;
 import newel.client.Measure;
 import newel.client.Measured;
 import newel.client.Profile;
-import newel.client.ReadinessAnswers;
-import newel.client.RedFlag;
 import newel.client.Sex;
-import newel.client.Symptom;
 import newel.client.TextSize;
-import newel.client.Vitals;
 import newel.client.Wishes;
 import newel.limit.Limitation;
 import newel.limit.Presets;
@@ -64,10 +54,19 @@ public final class CaseReader {
             JsonNode tree = JSON.readTree(text);
             return tree.isMissingNode() ? new ReadCase.Faulty(List.of("$: the file is empty")) : read(tree);
         } catch (JsonProcessingException e) {
-            String where =
-                    e.getLocation() == null ? "" : " (line " + e.getLocation().getLineNr() + ")";
-            return new ReadCase.Faulty(List.of("$: this is not JSON" + where + ": " + e.getOriginalMessage()));
+            return new ReadCase.Faulty(List.of("$: " + notJson(e)));
         }
+    }
+
+    private static String notJson(JsonProcessingException e) {
+        if (e.getOriginalMessage().startsWith("Duplicate field")) {
+            return "the same name stands twice at line %d; keep one of them"
+                    .formatted(e.getLocation().getLineNr());
+        }
+        return e instanceof JsonEOFException
+                ? "the file breaks off before its end; download it again"
+                : "this is not JSON; see line %d, character %d"
+                        .formatted(e.getLocation().getLineNr(), e.getLocation().getColumnNr());
     }
 
     public ReadCase read(JsonNode tree) {
@@ -85,9 +84,9 @@ public final class CaseReader {
                 profile(tree),
                 home(tree.get("home")),
                 wishes(tree),
-                readiness(tree.path("readiness"), faults),
-                falls(tree.path("falls")),
-                vitals(tree.path("vitals")),
+                CaseAnswers.readiness(tree.path("readiness"), faults),
+                CaseAnswers.falls(tree.path("falls")),
+                CaseAnswers.vitals(tree.path("vitals")),
                 measures(tree.path("measures"), faults),
                 limitations(tree.path("limitations"), faults));
     }
@@ -110,7 +109,7 @@ public final class CaseReader {
         return new Home(
                 kit,
                 home.path("ceilingCm").asInt(USUAL_CEILING),
-                answer(home.path("floor")),
+                CaseAnswers.answer(home.path("floor")),
                 home.path("clearMetres").asDouble(ONE_PACE));
     }
 
@@ -133,52 +132,6 @@ public final class CaseReader {
             }
         }
         throw new IllegalArgumentException(name);
-    }
-
-    private static ReadinessAnswers readiness(JsonNode node, List<String> faults) {
-        Signs signs = new Signs(node, faults);
-        ReadinessAnswers answers = new ReadinessAnswers(
-                answer(node.path("regularExercise")),
-                signs.answers("knownDisease", Disease.class, disease -> ""),
-                signs.answers("symptoms", Symptom.class, Symptom::code),
-                signs.answers("redFlags", RedFlag.class, RedFlag::code),
-                answer(node.path("wantsVigorous")),
-                answer(node.path("clearedWithinYear")),
-                answer(node.path("symptomsCleared")),
-                answer(node.path("pulseLoweringMedicine")));
-        signs.checkUnknown();
-        return answers;
-    }
-
-    private static FallsAnswers falls(JsonNode node) {
-        return new FallsAnswers(
-                node.hasNonNull("fallsPastYear") ? node.get("fallsPastYear").asInt() : null,
-                answer(node.path("injured")),
-                answer(node.path("unableToRise")),
-                answer(node.path("lostConsciousness")),
-                answer(node.path("frail")),
-                answer(node.path("unsteady")),
-                answer(node.path("worried")));
-    }
-
-    private static Vitals vitals(JsonNode node) {
-        return new Vitals(
-                whole(node, "systolic"),
-                whole(node, "diastolic"),
-                whole(node, "restingPulse"),
-                whole(node, "oxygen"),
-                number(node, "temperatureC"),
-                whole(node, "posturalDrop"),
-                number(node, "weightGainKg"),
-                answer(node.path("symptoms")));
-    }
-
-    private static Integer whole(JsonNode node, String name) {
-        return node.hasNonNull(name) ? node.get(name).asInt() : null;
-    }
-
-    private static Double number(JsonNode node, String name) {
-        return node.hasNonNull(name) ? node.get(name).asDouble() : null;
     }
 
     private static List<Measured> measures(JsonNode list, List<String> faults) {
@@ -219,61 +172,7 @@ public final class CaseReader {
         }
     }
 
-    static Answer answer(JsonNode node) {
-        return node.isBoolean() ? (node.asBoolean() ? Answer.YES : Answer.NO) : Answer.UNKNOWN;
-    }
-
     static <E extends Enum<E>> E constant(Class<E> type, String text) {
         return Enum.valueOf(type, text.toUpperCase(Locale.ROOT).replace('-', '_'));
-    }
-
-    /** The lists of signs: what is listed is yes, what was asked and not known is told apart, a list left out was not asked. */
-    private record Signs(JsonNode node, List<String> faults) {
-        <E extends Enum<E>> Answers<E> answers(String name, Class<E> type, Function<E, String> code) {
-            if (!node.has(name)) {
-                return Answers.notAsked();
-            }
-            Map<E, Answer> given = new EnumMap<>(type);
-            for (E each : type.getEnumConstants()) {
-                given.put(
-                        each,
-                        listed("unknown", each, code)
-                                ? Answer.UNKNOWN
-                                : listed(name, each, code) ? Answer.YES : Answer.NO);
-            }
-            for (int i = 0; i < node.get(name).size(); i++) {
-                String text = node.get(name).get(i).asText();
-                if (EnumSet.allOf(type).stream().noneMatch(each -> names(each, code, text))) {
-                    faults.add("$.readiness.%s[%d]: there is no such sign: %s".formatted(name, i, text));
-                }
-            }
-            return new Answers<>(given);
-        }
-
-        private <E extends Enum<E>> boolean listed(String name, E each, Function<E, String> code) {
-            for (JsonNode text : node.path(name)) {
-                if (names(each, code, text.asText())) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private static <E extends Enum<E>> boolean names(E each, Function<E, String> code, String text) {
-            return text.equalsIgnoreCase(code.apply(each)) || text.equals(CaseWriter.plain(each));
-        }
-
-        void checkUnknown() {
-            JsonNode unknown = node.path("unknown");
-            for (int i = 0; i < unknown.size(); i++) {
-                String text = unknown.get(i).asText();
-                boolean known = EnumSet.allOf(Symptom.class).stream().anyMatch(each -> names(each, Symptom::code, text))
-                        || EnumSet.allOf(RedFlag.class).stream().anyMatch(each -> names(each, RedFlag::code, text))
-                        || EnumSet.allOf(Disease.class).stream().anyMatch(each -> names(each, disease -> "", text));
-                if (!known) {
-                    faults.add("$.readiness.unknown[%d]: there is no such sign: %s".formatted(i, text));
-                }
-            }
-        }
     }
 }

@@ -10,11 +10,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The schema of a case file, JSON Schema 2020-12, and what in a tree breaks it. */
 public final class CaseSchema {
     private static final JsonSchema SCHEMA = schema();
+    private static final Pattern TYPES = Pattern.compile("\\w+ found, \\[?([\\w, ]+)\\]? expected");
+    private static final Map<String, String> NAMES = Map.of(
+            "integer", "a whole number",
+            "number", "a number",
+            "string", "text",
+            "boolean", "true or false",
+            "array", "a list",
+            "object", "an object");
 
     /** The schema as it is published. */
     public static String text() {
@@ -46,10 +58,23 @@ public final class CaseSchema {
     }
 
     private static String plain(String message) {
-        return message.replaceFirst("property ('.*') is not defined in the schema.*", "$1 is not part of a case file")
+        return types(message)
+                .replaceFirst("property ('.*') is not defined in the schema.*", "$1 is not part of a case file")
                 .replaceFirst("required property ('.*') not found", "$1 is missing")
                 .replaceFirst("does not have a value in the enumeration", "must be one of")
+                .replaceFirst("must have a minimum value of", "must be at least")
+                .replaceFirst("must have a maximum value of", "must be at most")
+                .replaceFirst("does not match the regex pattern .*", "must be a day such as 2026-03-01")
                 .replaceFirst("must be the constant value", "must be");
+    }
+
+    private static String types(String message) {
+        return TYPES.matcher(message)
+                .replaceFirst(found -> "must be "
+                        + Arrays.stream(found.group(1).split(", "))
+                                .filter(type -> !type.equals("null"))
+                                .map(type -> NAMES.getOrDefault(type, type))
+                                .collect(Collectors.joining(" or ")));
     }
 
     private CaseSchema() {}

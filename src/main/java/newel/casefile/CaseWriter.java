@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Locale;
-import java.util.function.Function;
 import newel.client.Answer;
 import newel.client.Answers;
 import newel.client.Client;
@@ -15,6 +14,7 @@ import newel.client.FallsAnswers;
 import newel.client.Measured;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
+import newel.client.Sign;
 import newel.client.Symptom;
 import newel.client.Vitals;
 import newel.limit.Limit;
@@ -62,9 +62,9 @@ public final class CaseWriter {
         ObjectNode node = JSON.objectNode();
         ArrayNode unknown = JSON.arrayNode();
         put(node, "regularExercise", r.regularExercise());
-        signs(node, "knownDisease", r.knownDisease(), Disease.class, CaseWriter::plain, unknown);
-        signs(node, "symptoms", r.symptoms(), Symptom.class, Symptom::code, unknown);
-        signs(node, "redFlags", r.redFlags(), RedFlag.class, RedFlag::code, unknown);
+        signs(node, "knownDisease", r.knownDisease(), Disease.class, unknown);
+        signs(node, "symptoms", r.symptoms(), Symptom.class, unknown);
+        signs(node, "redFlags", r.redFlags(), RedFlag.class, unknown);
         if (!unknown.isEmpty()) {
             node.set("unknown", unknown);
         }
@@ -75,19 +75,14 @@ public final class CaseWriter {
         return node;
     }
 
-    private static <E extends Enum<E>> void signs(
-            ObjectNode node,
-            String name,
-            Answers<E> answers,
-            Class<E> type,
-            Function<E, String> code,
-            ArrayNode unknown) {
+    private static <E extends Enum<E> & Sign> void signs(
+            ObjectNode node, String name, Answers<E> answers, Class<E> type, ArrayNode unknown) {
         if (answers.all(type, Answer.UNKNOWN).size() == type.getEnumConstants().length) {
             return;
         }
         ArrayNode yes = node.putArray(name);
-        answers.all(type, Answer.YES).forEach(each -> yes.add(code.apply(each)));
-        answers.all(type, Answer.UNKNOWN).forEach(each -> unknown.add(code.apply(each)));
+        answers.all(type, Answer.YES).forEach(each -> yes.add(each.code()));
+        answers.all(type, Answer.UNKNOWN).forEach(each -> unknown.add(each.code()));
     }
 
     private static ObjectNode falls(FallsAnswers f) {

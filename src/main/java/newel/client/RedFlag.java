@@ -1,7 +1,7 @@
 package newel.client;
 
 /** Signs asked about before anything else, in our own words. What each one calls for is said in the screening rules. */
-public enum RedFlag {
+public enum RedFlag implements Sign {
     CHEST_PAIN_NOW("E1", "Chest pain or pressure at rest, or that does not go within minutes of stopping"),
     SUDDEN_BREATHLESSNESS("E2", "Sudden bad breathlessness, or breathless with a swollen leg or chest pain"),
     FACE_ARM_SPEECH("E3", "Face dropped, arm weak, speech or sight changed, or suddenly confused, even if it passed"),
@@ -39,10 +39,12 @@ public enum RedFlag {
         this.words = words;
     }
 
+    @Override
     public String code() {
         return code;
     }
 
+    @Override
     public String words() {
         return words;
     }

@@ -4,7 +4,7 @@ package newel.client;
  * The nine signs and symptoms of the 2015 pre-participation screening (Riebe et al. 2015), in our own words. One swollen
  * leg is a clot sign and not among them: {@link RedFlag#ONE_LEG_SWELLING}.
  */
-public enum Symptom {
+public enum Symptom implements Sign {
     CHEST_DISCOMFORT("SS1", "Pain or tightness in the chest, neck, jaw or arms that may come from the heart"),
     BREATHLESS_AT_REST("SS2", "Out of breath at rest or with hardly any effort"),
     DIZZY_OR_FAINT("SS3", "Dizzy, or fainted"),
@@ -23,10 +23,12 @@ public enum Symptom {
         this.words = words;
     }
 
+    @Override
     public String code() {
         return code;
     }
 
+    @Override
     public String words() {
         return words;
     }

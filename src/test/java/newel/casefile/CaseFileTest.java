@@ -108,9 +108,12 @@ class CaseFileTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                ", \"age\": 12 | $: this is not JSON (line 2): Duplicate field 'age'",
+                ", \"age\": 12 | $: the same name stands twice at line 2; keep one of them",
+                ", \"vitals\": \"flat | $: the file breaks off before its end; download it again",
+                ", \"vitals\": \"flat\" | $.vitals: must be an object",
+                ", \"measures\": [{\"test\": \"grip\", \"value\": 20, \"on\": \"1 May\"}] | $.measures[0].on: must be a day such as 2026-03-01",
                 ", \"colour\": \"red\" | $: 'colour' is not part of a case file",
-                ", \"vitals\": {\"systolic\": \"high\"} | $.vitals.systolic: string found, [integer, null] expected",
+                ", \"vitals\": {\"systolic\": \"high\"} | $.vitals.systolic: must be a whole number",
                 ", \"limitations\": [{\"preset\": \"dragon\"}] | $.limitations[0].preset: there is no preset dragon",
                 ", \"limitations\": [{\"preset\": \"glaucoma\", \"since\": \"2026-02-30\"}] | $.limitations[0].since: there is no such day: 2026-02-30",
                 ", \"limitations\": [{\"limit\": {\"joint\": \"tail\", \"motion\": \"wag\", \"maxDegrees\": 3}}] | $.limitations[0].limit: there is no motion wag of the tail",
@@ -129,17 +132,30 @@ class CaseFileTest {
 
         assertEquals(
                 List.of(
-                        "$.age: must have a minimum value of 18",
-                        "$.minutes: must have a maximum value of 60",
+                        "$.age: must be at least 18",
+                        "$.minutes: must be at most 60",
                         "$: 'days' is missing",
                         "$: 'goals' is missing",
                         "$: 'home' is missing",
                         "$: 'sex' is missing",
                         "$: 'statureCm' is missing"),
                 faulty.faults());
-        assertInstanceOf(ReadCase.Faulty.class, READER.read(""));
-        assertInstanceOf(ReadCase.Faulty.class, READER.read("not json"));
-        assertInstanceOf(ReadCase.Faulty.class, READER.read("[]"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "`` | $: the file is empty",
+                "{'case': 1} | $: this is not JSON; see line 1, character 2",
+                "{\"case\": 1, \"age\": | $: the file breaks off before its end; download it again",
+                "[] | $: must be an object"
+            })
+    void what_is_no_case_file_at_all_is_told_in_one_sentence(String text, String line) {
+        ReadCase.Faulty faulty = assertInstanceOf(ReadCase.Faulty.class, READER.read(text));
+
+        assertEquals(List.of(line), faulty.faults());
     }
 
     @Test
