@@ -4,13 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import newel.body.Demands;
-import newel.body.Joint;
-import newel.body.Motion;
-import newel.body.Peak;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Dose;
 import newel.catalogue.Purpose;
@@ -24,12 +17,7 @@ import newel.limit.VariantDemands;
 import newel.program.Drafting;
 import newel.program.Suited;
 import newel.program.Version;
-import newel.referral.Note;
-import newel.referral.Referral;
-import newel.screen.AtRest;
-import newel.screen.Finding;
 import newel.screen.Permission;
-import newel.screen.Readiness;
 import newel.screen.Screening;
 
 /** The program that Newel would build for a case, as JSON: what screening says, the sessions, and what was left out. */
@@ -50,16 +38,7 @@ public final class CaseProgram {
 
     public ObjectNode of(Client client, LocalDate today) {
         Screening screening = Screening.of(client);
-        ObjectNode out = JSON.objectNode();
-        out.set("readiness", readiness(screening.readiness()));
-        out.set(
-                "falls",
-                outcome("level", screening.falls().level(), screening.falls().reasons()));
-        out.set("vitals", vitals(screening.atRest()));
-        ArrayNode measures = out.putArray("measures");
-        client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
-        out.set("referral", referral(Referral.of(client, screening, today)));
-        out.set("face", texts(screening.face()));
+        ObjectNode out = CaseScreening.of(client, screening, today);
         if (screening.permission() == Permission.NOTHING) {
             out.putArray("sessions");
             out.putArray("leftOut");
@@ -79,52 +58,9 @@ public final class CaseProgram {
         out.set("week", week(version));
         ArrayNode leftOut = out.putArray("leftOut");
         version.leftOut()
-                .forEach(each ->
-                        leftOut.addObject().put("movement", each.movement()).set("reasons", texts(each.reasons())));
-    }
-
-    private static ObjectNode readiness(Readiness readiness) {
-        String outcome = switch (readiness) {
-            case Readiness.Clear clear -> "clear";
-            case Readiness.ClearWithLimits clear -> "clear-with-limits";
-            case Readiness.Wait wait -> "wait";
-            case Readiness.Stop stop -> "stop";
-        };
-        ObjectNode node = JSON.objectNode();
-        node.put("outcome", outcome);
-        node.put("row", readiness.row().name());
-        node.set("reasons", findings(readiness.reasons()));
-        return node;
-    }
-
-    private static ObjectNode vitals(AtRest atRest) {
-        String outcome = switch (atRest) {
-            case AtRest.Go go -> "go";
-            case AtRest.NotMeasured missing -> "not-measured";
-            case AtRest.LightOnly light -> "light-only";
-            case AtRest.Hold hold -> "hold";
-        };
-        ObjectNode node = JSON.objectNode();
-        node.put("outcome", outcome);
-        node.set("reasons", findings(atRest.reasons()));
-        return node;
-    }
-
-    private static ObjectNode outcome(String name, Enum<?> outcome, List<Finding> reasons) {
-        ObjectNode node = JSON.objectNode();
-        node.put(name, CaseWriter.plain(outcome));
-        node.set("reasons", findings(reasons));
-        return node;
-    }
-
-    private static ArrayNode referral(Optional<Note> note) {
-        ArrayNode list = JSON.arrayNode();
-        note.ifPresent(each -> each.findings()
-                .forEach(finding -> list.addObject()
-                        .put("urgency", CaseWriter.plain(each.urgency()))
-                        .put("reason", finding)
-                        .put("to", each.to())));
-        return list;
+                .forEach(each -> leftOut.addObject()
+                        .put("movement", each.movement())
+                        .set("reasons", CaseWriter.texts(each.reasons())));
     }
 
     private ObjectNode session(String day, Version version) {
@@ -153,49 +89,19 @@ public final class CaseProgram {
         node.put("variant", item.variant());
         ObjectNode adapted = node.putObject("adapted");
         adapted.put("how", CaseWriter.plain(item.how()));
-        adapted.set("path", texts(item.path()));
+        adapted.set("path", CaseWriter.texts(item.path()));
         adapted.putObject("trim")
                 .put("left", item.share().left())
                 .put("right", item.share().right());
-        adapted.set("reasons", texts(item.why()));
+        adapted.set("reasons", CaseWriter.texts(item.why()));
         Dose dose = item.dose();
         node.putObject("dose")
                 .put("sets", dose.sets())
                 .put("repetitions", dose.repetitions())
                 .put("seconds", dose.seconds());
         node.put("seconds", timing.work(item));
-        node.set("demands", demands(demands.at(variant, item.share())));
+        node.set("demands", DemandTexts.write(demands.at(variant, item.share())));
         return node;
-    }
-
-    /** Angles in whole degrees, loads in body weight times stature, lengths in statures. */
-    private static ObjectNode demands(Demands asked) {
-        ObjectNode node = JSON.objectNode();
-        ObjectNode angles = node.putObject("angles");
-        for (Motion motion : Motion.values()) {
-            sides(angles, motion, asked.angles(), 1);
-        }
-        ObjectNode loads = node.putObject("loads");
-        for (Joint joint : Joint.values()) {
-            sides(loads, joint, asked.loads(), 10_000);
-        }
-        node.put("balanceMargin", rounded(asked.margin(), 1000));
-        node.put("fingertips", rounded(asked.fingertips(), 1000));
-        node.put("headBelowHeart", asked.headBelowHeart());
-        return node;
-    }
-
-    private static <E extends Enum<E>> void sides(ObjectNode node, E key, Map<E, Peak> peaks, int grain) {
-        Peak peak = peaks.getOrDefault(key, Peak.ZERO);
-        if (peak.most() * grain >= 0.5) {
-            node.putObject(CaseWriter.plain(key))
-                    .put("left", rounded(peak.left(), grain))
-                    .put("right", rounded(peak.right(), grain));
-        }
-    }
-
-    private static double rounded(double value, int grain) {
-        return Double.isFinite(value) ? Math.rint(value * grain) / grain : 0;
     }
 
     /** On how many days each group is worked as a main group of an item. */
@@ -209,15 +115,5 @@ public final class CaseProgram {
             node.put(CaseWriter.plain(purpose), worked ? version.days().size() : 0);
         }
         return node;
-    }
-
-    private static ArrayNode findings(List<Finding> findings) {
-        return texts(findings.stream().map(Finding::text).toList());
-    }
-
-    private static ArrayNode texts(List<String> lines) {
-        ArrayNode list = JSON.arrayNode();
-        lines.forEach(list::add);
-        return list;
     }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import newel.client.Answer;
 import newel.client.Answers;
@@ -17,14 +18,10 @@ import newel.client.RedFlag;
 import newel.client.Sign;
 import newel.client.Symptom;
 import newel.client.Vitals;
-import newel.limit.Limit;
-import newel.limit.Limitation;
-import newel.limit.Presets;
 
 /** Writes a client as a case file: no name, no date of birth, nobody to call, no words that were said. */
 public final class CaseWriter {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-    private static final Presets PRESETS = Presets.read();
 
     public static ObjectNode write(Client client, LocalDate today) {
         ObjectNode node = JSON.objectNode();
@@ -54,7 +51,7 @@ public final class CaseWriter {
         ArrayNode measures = node.putArray("measures");
         client.measures().forEach(each -> measures.add(measure(each)));
         ArrayNode limitations = node.putArray("limitations");
-        client.limitations().forEach(each -> limitation(each, limitations));
+        client.limitations().forEach(each -> LimitationTexts.write(each, limitations));
         return node;
     }
 
@@ -123,56 +120,6 @@ public final class CaseWriter {
         return node;
     }
 
-    /** A preset by its name, one's own angles one by one; whatever those would not give back is written out whole. */
-    private static void limitation(Limitation each, ArrayNode list) {
-        boolean angles = each.limits().stream().allMatch(Limit.Angle.class::isInstance);
-        if (each.preset().isEmpty() && angles && !each.limits().isEmpty()) {
-            each.limits().forEach(limit -> angle((Limit.Angle) limit, each, list));
-            return;
-        }
-        ObjectNode node = list.addObject();
-        if (!each.preset().isEmpty()) {
-            node.put("preset", each.preset());
-        }
-        node.put("side", plain(each.side()));
-        if (!asPreset(each)) {
-            node.set("limits", LimitTexts.write(each.limits()));
-        }
-        dated(node, each);
-    }
-
-    private static boolean asPreset(Limitation each) {
-        return PRESETS.find(each.preset())
-                .map(preset -> preset.limits(each.side()).equals(each.limits()))
-                .orElse(false);
-    }
-
-    private static void angle(Limit.Angle angle, Limitation each, ArrayNode list) {
-        ObjectNode node = list.addObject();
-        String joint = joint(angle.motion().name());
-        node.putObject("limit")
-                .put("joint", joint)
-                .put("motion", plain(angle.motion()).substring(joint.length() + 1))
-                .put("side", plain(angle.side()))
-                .put("maxDegrees", angle.maxDegrees());
-        dated(node, each);
-    }
-
-    private static String joint(String motion) {
-        String plain = motion.toLowerCase(Locale.ROOT).replace('_', '-');
-        return plain.startsWith("low-back")
-                ? "low-back"
-                : plain.startsWith("upper-back") ? "upper-back" : plain.substring(0, plain.indexOf('-'));
-    }
-
-    private static void dated(ObjectNode node, Limitation each) {
-        node.put("since", each.since().toString());
-        if (each.review() != null) {
-            node.put("review", each.review().toString());
-        }
-        node.put("source", plain(each.source()));
-    }
-
     private static void put(ObjectNode node, String name, Answer answer) {
         if (answer != Answer.UNKNOWN) {
             node.put(name, answer == Answer.YES);
@@ -195,6 +142,12 @@ public final class CaseWriter {
         ArrayNode names = JSON.arrayNode();
         constants.stream().sorted().forEach(each -> names.add(plain(each)));
         return names;
+    }
+
+    static ArrayNode texts(List<String> lines) {
+        ArrayNode list = JSON.arrayNode();
+        lines.forEach(list::add);
+        return list;
     }
 
     static String plain(Enum<?> constant) {
