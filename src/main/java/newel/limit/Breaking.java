@@ -3,14 +3,11 @@ package newel.limit;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import newel.body.Joint;
 import newel.body.Motion;
 import newel.body.Side;
 import newel.catalogue.Kit;
 import newel.catalogue.Position;
 import newel.catalogue.Support;
-import newel.catalogue.Trait;
 import newel.catalogue.Variant;
 
 /** Says in a sentence how what is asked breaks one limit, or nothing when it keeps it. */
@@ -23,16 +20,6 @@ final class Breaking {
     private static final double LIGHT_TOUCH = 0.06;
     /** Stepping and walking need this much clear floor, metres (design choice). */
     static final double STEPPING_METRES = 2;
-    /** Three fifths of the comfortable low-back bend of 40 degrees at 70 and over, and of 25 above it (design choice). */
-    private static final double LOW_BACK_END = 24;
-
-    private static final double UPPER_BACK_END = 18;
-    /** An upper arm this far behind the trunk reaches behind, degrees (design choice). */
-    private static final double BEHIND = 15;
-    /** Turned this far with something in the hands is a loaded twist, degrees (design choice). */
-    private static final double TWISTED = 15;
-
-    private static final double OVERHEAD = 90;
 
     static Optional<String> how(Limit limit, Asked asked) {
         return switch (limit) {
@@ -60,7 +47,7 @@ final class Breaking {
                         asked.variant().effort() > e.most(),
                         "Takes effort %d of 10; the limit is %d"
                                 .formatted(asked.variant().effort(), e.most()));
-            case Limit.Avoid a -> avoid(a.what(), asked);
+            case Limit.Avoid a -> Avoiding.how(a.what(), asked);
             case Limit.Withheld w -> Optional.empty();
             case Limit.KitAtHome k -> kit(k.kit(), asked.variant());
             case Limit.Ceiling c -> ceiling(c, asked);
@@ -96,58 +83,19 @@ final class Breaking {
         return when(
                 most > limit.maxBwH() + LOAD,
                 "Loads the %s more than it may be (%.3f of body weight times height; the limit is %.3f)"
-                        .formatted(part(limit.joint()), most, limit.maxBwH()));
-    }
-
-    private static String part(Joint joint) {
-        return Wording.plain(joint);
+                        .formatted(Wording.plain(limit.joint()), most, limit.maxBwH()));
     }
 
     private static Optional<String> positions(Set<Position> allowed, Asked asked) {
         return when(
                 !allowed.containsAll(asked.positions()),
-                "Is done " + doing(asked.positions().stream().filter(position -> !allowed.contains(position))));
-    }
-
-    private static String doing(Stream<Position> positions) {
-        return positions
-                .map(position -> switch (position) {
-                    case LYING -> "lying down";
-                    case SEATED_BACK -> "sitting back";
-                    case SEATED_EDGE -> "sitting without a back rest";
-                    case STANDING -> "standing";
-                    case STEPPING -> "stepping";
-                    case FLOOR -> "on the floor";
-                })
-                .distinct()
-                .reduce((a, b) -> a + " and " + b)
-                .orElse("");
+                "Is done " + Stances.doing(asked.positions().stream().filter(position -> !allowed.contains(position))));
     }
 
     private static Optional<String> support(Support least, Asked asked) {
         return when(
                 asked.stands() && asked.support().compareTo(least) > 0,
-                "Stands with %s; %s needed".formatted(holding(asked.support()), needed(least)));
-    }
-
-    private static String holding(Support support) {
-        return switch (support) {
-            case FULL -> "full support";
-            case TWO_HANDS -> "two hands on a support";
-            case ONE_HAND -> "one hand on a support";
-            case FINGERTIPS -> "fingertips on a support";
-            case NONE -> "no hand on a support";
-        };
-    }
-
-    private static String needed(Support least) {
-        return switch (least) {
-            case FULL -> "full support is";
-            case TWO_HANDS -> "two hands are";
-            case ONE_HAND -> "one hand is";
-            case FINGERTIPS -> "fingertips are";
-            case NONE -> "nothing is";
-        };
+                "Stands with %s; %s needed".formatted(Stances.holding(asked.support()), Stances.needed(least)));
     }
 
     private static Optional<String> time(Limit.Time limit, Asked asked) {
@@ -190,48 +138,7 @@ final class Breaking {
                         .formatted(Math.round(fingertips * limit.statureCm()), limit.ceilingCm()));
     }
 
-    private static Optional<String> avoid(Avoidance what, Asked asked) {
-        return switch (what) {
-            case HEAD_BELOW_HEART -> when(asked.body().headBelowHeart(), "Brings the head below the heart");
-            case STRAIN -> when(asked.has(Trait.STRAIN), "Makes it easy to hold the breath against effort");
-            case IMPACT -> when(asked.has(Trait.IMPACT), "Lands with a jolt");
-            case KNEELING -> when(asked.kneels(), "Kneels");
-            case LYING_FLAT ->
-                when(asked.has(Trait.LYING_FLAT) || asked.positions().contains(Position.LYING), "Lies flat");
-            case LOADED_TWIST ->
-                when(asked.has(Trait.LOADED_TWIST) || loadedTwist(asked), "Twists the trunk under load");
-            case END_RANGE_SPINE_BENDING ->
-                when(
-                        most(asked, Motion.LOW_BACK_FLEXION) > LOW_BACK_END
-                                || most(asked, Motion.UPPER_BACK_FLEXION) > UPPER_BACK_END,
-                        "Rounds the back far");
-            case QUICK_POSITION_CHANGE -> when(asked.has(Trait.QUICK_POSITION_CHANGE), "Changes position quickly");
-            case QUICK_HEAD_TURN -> when(asked.has(Trait.QUICK_HEAD_TURN), "Turns the head quickly");
-            case REACHING_BEHIND -> when(most(asked, Motion.SHOULDER_EXTENSION) > BEHIND, "Reaches behind the body");
-            case LIFT_FROM_FLOOR -> when(asked.has(Trait.LIFT_FROM_FLOOR), "Lifts something from near the floor");
-            case ONE_LEG_WITHOUT_SUPPORT ->
-                when(asked.oneLegUnsupported(), "Stands on one leg without a hand on a support");
-            case FLOOR ->
-                when(
-                        asked.positions().contains(Position.FLOOR) || asked.has(Trait.FLOOR_TRANSFER),
-                        "Goes down to the floor");
-            case OVERHEAD_WHEN_STANDING ->
-                when(
-                        asked.stands() && most(asked, Motion.SHOULDER_RAISE) > OVERHEAD,
-                        "Reaches overhead while standing");
-        };
-    }
-
-    private static boolean loadedTwist(Asked asked) {
-        double turn = most(asked, Motion.LOW_BACK_TURN) + most(asked, Motion.UPPER_BACK_TURN);
-        return turn > TWISTED && asked.heldBodyMasses() > 0;
-    }
-
-    private static double most(Asked asked, Motion motion) {
-        return Math.max(asked.body().angle(motion, Side.LEFT), asked.body().angle(motion, Side.RIGHT));
-    }
-
-    private static Optional<String> when(boolean broken, String sentence) {
+    static Optional<String> when(boolean broken, String sentence) {
         return broken ? Optional.of(sentence) : Optional.empty();
     }
 
