@@ -3,14 +3,12 @@ package newel.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Kind;
 import newel.catalogue.Movement;
 import newel.catalogue.Purpose;
 import newel.catalogue.Region;
-import newel.catalogue.Variant;
 
 /**
  * Drafts a session by fixed rules: take the movements in the order in which a session misses them most, then fit the
@@ -25,9 +23,8 @@ public final class FirstDraft {
         this.timing = new Timing(catalogue);
     }
 
-    /** @param adapt what a wanted variant becomes for this person */
-    public Draft draft(Wish wish, Function<Variant, Choice> adapt) {
-        Shortlist shortlist = new Shortlist(catalogue, wish, adapt);
+    public Draft draft(Wish wish, Suiting suiting) {
+        Shortlist shortlist = new Shortlist(catalogue, wish, suiting);
         Parts parts = new Parts(warmUp(shortlist), balance(shortlist), rounds(shortlist), coolDown(shortlist));
         Session session = new Fitted(timing, wish.minutes() * 60).fit(parts);
         return new Draft(session, shortlist.leftOut());

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import newel.catalogue.Catalogue;
+import newel.catalogue.Dose;
 import newel.catalogue.Kind;
 import newel.catalogue.Movement;
 import newel.catalogue.Purpose;
@@ -18,14 +18,14 @@ import newel.catalogue.Variant;
 final class Shortlist {
     private final Catalogue catalogue;
     private final Wish wish;
-    private final Function<Variant, Choice> adapt;
+    private final Suiting suiting;
     private final Map<String, LeftOut> leftOut = new LinkedHashMap<>();
     private final List<String> taken = new ArrayList<>();
 
-    Shortlist(Catalogue catalogue, Wish wish, Function<Variant, Choice> adapt) {
+    Shortlist(Catalogue catalogue, Wish wish, Suiting suiting) {
         this.catalogue = catalogue;
         this.wish = wish;
-        this.adapt = adapt;
+        this.suiting = suiting;
     }
 
     /** The best movement of a kind that trains a purpose and fits, or nothing. */
@@ -61,7 +61,7 @@ final class Shortlist {
                 .toList();
         for (Movement movement : wanted) {
             Variant variant = Wanted.of(catalogue, movement, wish.level());
-            switch (adapt.apply(variant)) {
+            switch (suiting.adapt(variant)) {
                 case Choice.Do chosen -> {
                     if (!taken.contains(chosen.variant().movement())) {
                         note(movement, chosen);
@@ -88,11 +88,15 @@ final class Shortlist {
                 chosen.variant().movement(),
                 chosen.variant().id(),
                 chosen.share(),
-                Doses.of(chosen.variant(), kind, wish.level()),
+                Doses.of(chosen.variant(), kind, wish.level(), dose -> fits(chosen, dose)),
                 chosen.how(),
                 passed(wanted, chosen),
                 chosen.why(),
                 "");
+    }
+
+    private boolean fits(Choice.Do chosen, Dose dose) {
+        return suiting.broken(chosen.variant(), chosen.share(), dose).isEmpty();
     }
 
     /** For another movement in its place, the one that was wanted. */

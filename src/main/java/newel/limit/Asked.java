@@ -26,6 +26,9 @@ import newel.catalogue.Variant;
  * @param support the least support that a standing moment of it has
  * @param supportedHands the sides on which a hand rests on something that carries
  * @param holdingHands the sides on which a hand holds something
+ * @param standingSeconds of one set, at the beginner's dose
+ * @param armsHighSeconds of one set, at the beginner's dose
+ * @param holdSeconds the longest hold against effort within the dose range
  */
 record Asked(
         Variant variant,
@@ -38,14 +41,15 @@ record Asked(
         double heldBodyMasses,
         boolean oneLegUnsupported,
         int standingSeconds,
-        int armsHighSeconds) {
+        int armsHighSeconds,
+        int holdSeconds) {
 
     private static final Set<Hand.Hold> HELD =
             EnumSet.of(Hand.Hold.TOWEL, Hand.Hold.TOWEL_FOOT, Hand.Hold.BAG, Hand.Hold.BOTTLE, Hand.Hold.BAND);
 
     static Asked of(Variant variant, Demands body) {
         Set<Side> holding = hands(variant, hold -> HELD.contains(hold) || hold.support());
-        int setSeconds = setSeconds(variant);
+        int setSeconds = setSeconds(variant, variant.dose().beginner());
         return new Asked(
                 variant,
                 body,
@@ -60,7 +64,30 @@ record Asked(
                         .orElse(0),
                 variant.keyPoses().stream().anyMatch(pose -> oneLegUnsupported(pose.contacts())),
                 standingSeconds(variant, setSeconds),
-                (int) Math.ceil(body.armsHigh() * setSeconds));
+                armsHighSeconds(body, setSeconds),
+                variant.holdSeconds());
+    }
+
+    /** The same with another dose, which changes how long things last and nothing else. */
+    Asked with(Dose dose) {
+        int setSeconds = setSeconds(variant, dose);
+        return new Asked(
+                variant,
+                body,
+                positions,
+                support,
+                supportedHands,
+                holdingHands,
+                grip,
+                heldBodyMasses,
+                oneLegUnsupported,
+                standingSeconds(variant, setSeconds),
+                armsHighSeconds(body, setSeconds),
+                variant.holdSeconds() == 0 ? 0 : Math.max(variant.holdSeconds(), dose.seconds()));
+    }
+
+    private static int armsHighSeconds(Demands body, int setSeconds) {
+        return (int) Math.ceil(body.armsHigh() * setSeconds);
     }
 
     boolean has(Trait trait) {
@@ -133,9 +160,8 @@ record Asked(
         return oneLeg && !supported;
     }
 
-    /** Seconds of one beginner's set, both sides of it when they take turns without a break. */
-    private static int setSeconds(Variant variant) {
-        Dose dose = variant.dose().beginner();
+    /** Seconds of one set, both sides of it when they take turns without a break. */
+    private static int setSeconds(Variant variant, Dose dose) {
         double once = dose.repetitions() == 0
                 ? dose.seconds()
                 : dose.repetitions() * (variant.tempo().seconds() + dose.seconds());

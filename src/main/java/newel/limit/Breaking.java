@@ -102,7 +102,7 @@ final class Breaking {
         int seconds = switch (limit.what()) {
             case STANDING -> asked.standingSeconds();
             case ARMS_HIGH -> asked.armsHighSeconds();
-            case HOLD -> asked.variant().holdSeconds();
+            case HOLD -> asked.holdSeconds();
         };
         String what = switch (limit.what()) {
             case STANDING -> "Stands for";

@@ -2,6 +2,7 @@ package newel.limit;
 
 import java.util.ArrayList;
 import java.util.List;
+import newel.catalogue.Dose;
 import newel.catalogue.Variant;
 
 /** Judges one variant for one person's limits. */
@@ -28,9 +29,14 @@ public final class Fitting {
         return new Fit.DoesNotFit(whole);
     }
 
-    /** Every limit that doing it at this share would break. */
+    /** Every limit that a beginner's dose of it at this share would break. */
     public List<Reason> broken(Variant variant, Share share, Limits limits) {
-        Asked asked = demands.asked(variant, share);
+        return broken(variant, share, variant.dose().beginner(), limits);
+    }
+
+    /** Every limit that this dose of it at this share would break. */
+    public List<Reason> broken(Variant variant, Share share, Dose dose, Limits limits) {
+        Asked asked = demands.asked(variant, share).with(dose);
         List<Reason> reasons = new ArrayList<>();
         for (Bound bound : limits.bounds()) {
             Breaking.how(bound.limit(), asked)

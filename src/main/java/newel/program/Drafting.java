@@ -15,7 +15,7 @@ import newel.compose.Wish;
 /** The first version of a program for a client. */
 public final class Drafting {
     public static Version first(Catalogue catalogue, Client client, Suiting suiting, LocalDate day) {
-        Draft draft = new FirstDraft(catalogue).draft(wish(client), suiting::adapt);
+        Draft draft = new FirstDraft(catalogue).draft(wish(client), suiting);
         return new Version(
                 1, day, "First program after intake.", client.wishes().days(), draft.session(), draft.leftOut());
     }

@@ -2,11 +2,14 @@ package newel.program;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Dose;
+import newel.catalogue.Kind;
 import newel.catalogue.Variant;
 import newel.compose.Block;
+import newel.compose.Doses;
 import newel.compose.How;
 import newel.compose.Item;
 import newel.compose.Session;
@@ -36,27 +39,14 @@ public final class Editing {
             return new Edit.Refused(already(variant));
         }
         Dose dose = variant.movement().equals(movement)
-                ? carried(before.dose(), variant)
-                : variant.dose().beginner();
+                ? Doses.carried(before.dose(), variant, kind(variant))
+                : Doses.beginner(variant, kind(variant));
         return placed(
                 variant,
                 dose,
                 override,
                 "Swapped %s for %s".formatted(name(before), variant.name()),
                 item -> session.map(items -> replaced(items, movement, item)));
-    }
-
-    /** The dose so far where it has the same form, but never more than the new variant's beginner's dose. */
-    private static Dose carried(Dose before, Variant variant) {
-        Dose beginner = variant.dose().beginner();
-        boolean sameForm = (before.repetitions() == 0) == (beginner.repetitions() == 0)
-                && (before.seconds() == 0) == (beginner.seconds() == 0);
-        return sameForm
-                ? new Dose(
-                        before.sets(),
-                        Math.min(before.repetitions(), beginner.repetitions()),
-                        Math.min(before.seconds(), beginner.seconds()))
-                : beginner;
     }
 
     /** @param block position of the block that it is added to, at its end */
@@ -66,18 +56,13 @@ public final class Editing {
         }
         return placed(
                 variant,
-                variant.dose().beginner(),
+                Doses.beginner(variant, kind(variant)),
                 override,
                 "Added " + variant.name(),
                 item -> appended(session, block, item));
     }
 
-    private Edit placed(
-            Variant variant,
-            Dose dose,
-            String override,
-            String done,
-            java.util.function.Function<Item, Session> place) {
+    private Edit placed(Variant variant, Dose dose, String override, String done, Function<Item, Session> place) {
         Fit fit = suiting.fit(variant);
         if (fit instanceof Fit.DoesNotFit not && override.strip().length() < SHORTEST_REASON) {
             return new Edit.Refused("%s does not fit: %s Write why you want it all the same, or choose another."
@@ -104,11 +89,27 @@ public final class Editing {
         };
     }
 
+    /** Less than before is always allowed; more is refused where it breaks a limit that the dose before kept. */
     public Edit dose(Session session, String movement, Dose dose) {
         Item before = session.item(movement).orElseThrow();
+        List<Reason> broken = newlyBroken(before, dose);
+        if (!broken.isEmpty()) {
+            return new Edit.Refused("This is too much: %s Choose less.".formatted(text(broken)));
+        }
         return new Edit.Made(
                 session.map(items -> replaced(items, movement, before.withDose(dose))),
                 "Changed the dose of " + name(before) + ".");
+    }
+
+    private List<Reason> newlyBroken(Item item, Dose dose) {
+        if (!dose.asksMoreThan(item.dose())) {
+            return List.of();
+        }
+        Variant variant = catalogue.variant(item.variant()).orElseThrow();
+        List<Reason> before = suiting.broken(variant, item.share(), item.dose());
+        return suiting.broken(variant, item.share(), dose).stream()
+                .filter(reason -> !before.contains(reason))
+                .toList();
     }
 
     public Edit remove(Session session, String movement) {
@@ -175,6 +176,10 @@ public final class Editing {
     private String already(Variant variant) {
         return "%s is in this session already. Swap or change it there."
                 .formatted(catalogue.movementOf(variant).name());
+    }
+
+    private Kind kind(Variant variant) {
+        return catalogue.movementOf(variant).kind();
     }
 
     private String name(Item item) {

@@ -1,10 +1,12 @@
 package newel.program;
 
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
+import newel.catalogue.Dose;
 import newel.catalogue.Kind;
 import newel.catalogue.Variant;
 import newel.compose.Choice;
@@ -20,9 +22,10 @@ import newel.limit.Share;
 /**
  * What suits a client, by the limits of body, home and screening together.
  *
- * @param withheld kinds of movement that wait, as screening says
+ * @param withheld kinds of movement that wait, each with what it waits for
  */
-public record PersonSuiting(Catalogue catalogue, Adapting adapting, Fitting fitting, Limits limits, Set<Kind> withheld)
+public record PersonSuiting(
+        Catalogue catalogue, Adapting adapting, Fitting fitting, Limits limits, Map<Kind, String> withheld)
         implements Suiting {
     @Override
     public Choice adapt(Variant wanted) {
@@ -35,25 +38,21 @@ public record PersonSuiting(Catalogue catalogue, Adapting adapting, Fitting fitt
     @Override
     public Fit fit(Variant variant) {
         List<Reason> waits = waits(variant);
-        return waits.isEmpty() ? fitting.fit(variant, limits) : new Fit.DoesNotFit(broken(variant, Share.WHOLE));
+        return waits.isEmpty()
+                ? fitting.fit(variant, limits)
+                : new Fit.DoesNotFit(broken(variant, Share.WHOLE, variant.dose().beginner()));
     }
 
     @Override
-    public List<Reason> broken(Variant variant, Share share) {
-        return Stream.concat(waits(variant).stream(), fitting.broken(variant, share, limits).stream())
+    public List<Reason> broken(Variant variant, Share share, Dose dose) {
+        return Stream.concat(waits(variant).stream(), fitting.broken(variant, share, dose, limits).stream())
                 .toList();
     }
 
     private List<Reason> waits(Variant variant) {
         Kind kind = catalogue.movementOf(variant).kind();
-        return withheld.contains(kind) ? List.of(new Reason(new Limit.Withheld(kind), "", words(kind))) : List.of();
-    }
-
-    private static String words(Kind kind) {
-        return switch (kind) {
-            case STRENGTH -> "Strength work waits (readiness and falls check).";
-            case BALANCE -> "Balance work at home waits (readiness and falls check).";
-            case PULSE, MOBILITY, STRETCH, BREATH -> "Exercise waits (readiness and falls check).";
-        };
+        return Optional.ofNullable(withheld.get(kind)).stream()
+                .map(why -> new Reason(new Limit.Withheld(kind), "", why))
+                .toList();
     }
 }

@@ -1,7 +1,7 @@
 package newel.program;
 
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Kind;
@@ -26,9 +26,9 @@ public final class Suited {
 
     /**
      * @param screening what the readiness and falls check asks of every variant
-     * @param withheld kinds of movement that wait
+     * @param withheld kinds of movement that wait, each with what it waits for
      */
-    public Suiting to(Client client, List<Limit> screening, Set<Kind> withheld) {
+    public Suiting to(Client client, List<Limit> screening, Map<Kind, String> withheld) {
         Limits limits = Limits.of(client.limitations(), client.homeLimits(), screening);
         return new PersonSuiting(catalogue, adapting, fitting, limits, withheld);
     }

@@ -10,11 +10,7 @@ record Face(Screening screening) {
         List<String> lines = new ArrayList<>();
         readiness().ifPresent(lines::add);
         atRest().ifPresent(lines::add);
-        if (screening.falls().level() == FallsLevel.HIGH) {
-            lines.add("Balance work at home waits until falls have been assessed.");
-        } else if (screening.falls().level() == FallsLevel.NOT_KNOWN) {
-            lines.add("Balance work at home waits until the questions on falls are answered.");
-        }
+        screening.falls().level().balanceWaitsFor().ifPresent(lines::add);
         return List.copyOf(lines);
     }
 

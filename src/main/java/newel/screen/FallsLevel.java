@@ -1,5 +1,7 @@
 package newel.screen;
 
+import java.util.Optional;
+
 /** Levels of the World Falls Guidelines 2022, and one for when the answers do not reach. */
 public enum FallsLevel {
     LOW("Low"),
@@ -19,6 +21,15 @@ public enum FallsLevel {
     }
 
     public boolean balanceWaits() {
-        return this == HIGH || this == NOT_KNOWN;
+        return balanceWaitsFor().isPresent();
+    }
+
+    /** What balance work at home waits for, as a sentence; nothing when it does not wait. */
+    public Optional<String> balanceWaitsFor() {
+        return switch (this) {
+            case LOW, INTERMEDIATE -> Optional.empty();
+            case HIGH -> Optional.of("Balance work at home waits until falls have been assessed.");
+            case NOT_KNOWN -> Optional.of("Balance work at home waits until the questions on falls are answered.");
+        };
     }
 }

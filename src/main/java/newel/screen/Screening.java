@@ -1,9 +1,9 @@
 package newel.screen;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Stream;
 import newel.catalogue.Kind;
 import newel.catalogue.Support;
@@ -67,19 +67,19 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boo
         };
     }
 
-    /** Kinds of work that stay out for now: balance at home until falls are assessed, resistance while pressure is raised. */
-    public Set<Kind> withheld() {
+    /** Kinds of work that stay out for now, each with what it waits for, as a sentence. */
+    public Map<Kind, String> withheld() {
+        Map<Kind, String> waits = new EnumMap<>(Kind.class);
         if (permission() == Permission.NOTHING) {
-            return EnumSet.allOf(Kind.class);
+            List.of(Kind.values())
+                    .forEach(kind -> waits.put(kind, "No exercise for now (readiness and signs at rest)."));
+            return waits;
         }
-        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
-        if (falls.level().balanceWaits()) {
-            kinds.add(Kind.BALANCE);
-        }
+        falls.level().balanceWaitsFor().ifPresent(why -> waits.put(Kind.BALANCE, why));
         if (atRest instanceof AtRest.LightOnly) {
-            kinds.add(Kind.STRENGTH);
+            waits.put(Kind.STRENGTH, "Strength work waits until a doctor has seen the blood pressure.");
         }
-        return kinds;
+        return waits;
     }
 
     /** What screening asks of every variant. How much support goes with which level is a design choice. */

@@ -3,7 +3,7 @@ package newel.web;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
@@ -48,7 +48,7 @@ public final class Practice {
     public Suiting suiting(Client client) {
         Screening screening = Screening.of(client);
         return screening.permission() == Permission.NOTHING
-                ? suited.to(client, WHILE_NOTHING_GOES_ON, Set.of())
+                ? suited.to(client, WHILE_NOTHING_GOES_ON, Map.of())
                 : suited.to(client, screening.limits(), screening.withheld());
     }
 }

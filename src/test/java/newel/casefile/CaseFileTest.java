@@ -13,6 +13,7 @@ import java.util.List;
 import newel.People;
 import newel.Shipped;
 import newel.body.Motion;
+import newel.catalogue.Dose;
 import newel.client.Client;
 import newel.limit.Limit;
 import newel.limit.Limitation;
@@ -196,10 +197,17 @@ class CaseFileTest {
                 assertEquals(
                         List.of(),
                         Shipped.FITTING.broken(
-                                Shipped.variant(item.get("variant").asText()), share, limits),
+                                Shipped.variant(item.get("variant").asText()), share, dose(item.get("dose")), limits),
                         person.profile().name());
             }
         }
+    }
+
+    private static Dose dose(JsonNode dose) {
+        return new Dose(
+                dose.get("sets").asInt(),
+                dose.get("repetitions").asInt(),
+                dose.get("seconds").asInt());
     }
 
     @Test

@@ -115,8 +115,8 @@ class FirstDraftTest {
             assertTrue(seconds >= .9 * minutes * 60, who + ": only " + seconds + " s");
         }
         session.items()
-                .forEach(item ->
-                        assertEquals(List.of(), suiting.broken(Shipped.variant(item.variant()), item.share()), who));
+                .forEach(item -> assertEquals(
+                        List.of(), suiting.broken(Shipped.variant(item.variant()), item.share(), item.dose()), who));
         List<String> movements = session.items().map(Item::movement).toList();
         assertEquals(new HashSet<>(movements).size(), movements.size(), who);
         assertEquals(BlockKind.COOL_DOWN, session.blocks().getLast().kind(), who);
@@ -141,7 +141,7 @@ class FirstDraftTest {
                     .items()
                     .forEach(item -> assertEquals(
                             List.of(),
-                            suiting.broken(Shipped.variant(item.variant()), item.share()),
+                            suiting.broken(Shipped.variant(item.variant()), item.share(), item.dose()),
                             person.profile().name() + ": " + item.variant()));
         }
     }
@@ -169,7 +169,7 @@ class FirstDraftTest {
     @Test
     void while_the_blood_pressure_allows_light_work_only_there_is_no_strength_work() {
         Client person = People.mustBeReferred();
-        assertTrue(Screening.of(person).withheld().contains(Kind.STRENGTH));
+        assertTrue(Screening.of(person).withheld().containsKey(Kind.STRENGTH));
 
         Version draft = draft(person, 25);
 
@@ -178,7 +178,8 @@ class FirstDraftTest {
                 .forEach(item -> assertTrue(
                         CATALOGUE.movement(item.movement()).orElseThrow().kind() != Kind.STRENGTH, item.movement()));
         assertTrue(draft.leftOut().stream()
-                .anyMatch(out -> out.reasons().equals(List.of("Strength work waits (readiness and falls check)."))));
+                .anyMatch(out -> out.reasons()
+                        .equals(List.of("Strength work waits until a doctor has seen the blood pressure."))));
     }
 
     private static int effort(Version version) {

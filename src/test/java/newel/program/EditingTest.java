@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import newel.People;
 import newel.Shipped;
+import newel.catalogue.Dose;
+import newel.catalogue.Position;
+import newel.catalogue.Sides;
 import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.compose.Block;
@@ -16,6 +20,8 @@ import newel.compose.How;
 import newel.compose.Item;
 import newel.compose.Session;
 import newel.limit.Fit;
+import newel.limit.Limit;
+import newel.limit.Limits;
 import newel.limit.Reason;
 import newel.limit.Share;
 import org.junit.jupiter.api.Test;
@@ -134,6 +140,33 @@ class EditingTest {
         assertInstanceOf(Edit.Refused.class, EDITING.move(SESSION, first, -1));
     }
 
+    @Test
+    void a_dose_that_breaks_a_limit_is_refused_and_less_of_it_never_is() {
+        Client standing = People.kneesAndPressure();
+        Session session = Drafting.first(CATALOGUE, standing, Shipped.suiting(standing), People.TODAY)
+                .session();
+        Item item = session.items()
+                .filter(each -> variant(each.variant()).position() == Position.STANDING)
+                .filter(each -> variant(each.variant()).sides() != Sides.EACH)
+                .filter(each -> each.dose().repetitions() > 0 && each.dose().seconds() == 0)
+                .findFirst()
+                .orElseThrow();
+        Limits limits = Limits.of(
+                standing.limitations(), standing.homeLimits(), List.of(new Limit.Time(Limit.Lasting.STANDING, 60)));
+        Editing editing = new Editing(
+                CATALOGUE, new PersonSuiting(CATALOGUE, Shipped.ADAPTING, Shipped.FITTING, limits, Map.of()));
+        int seconds = (int) Math.ceil(30 * variant(item.variant()).tempo().seconds());
+
+        assertEquals(
+                new Edit.Refused(
+                        "This is too much: Stands for %d seconds; the limit is 60 (readiness and falls check). Choose less."
+                                .formatted(seconds)),
+                editing.dose(session, item.movement(), new Dose(1, 30, 0)));
+        Session one =
+                made(editing.dose(session, item.movement(), new Dose(1, 1, 0))).session();
+        assertEquals(item.withDose(new Dose(1, 1, 0)), one.item(item.movement()).orElseThrow());
+    }
+
     private static Edit.Made made(Edit edit) {
         return assertInstanceOf(Edit.Made.class, edit);
     }
@@ -144,11 +177,12 @@ class EditingTest {
     }
 
     private static List<String> reasons(Variant variant) {
-        return texts(Shipped.suiting(PERSON).broken(variant, Share.WHOLE));
+        return texts(Shipped.suiting(PERSON)
+                .broken(variant, Share.WHOLE, variant.dose().beginner()));
     }
 
     private static List<String> broken(Item item) {
-        return texts(Shipped.suiting(PERSON).broken(variant(item.variant()), item.share()));
+        return texts(Shipped.suiting(PERSON).broken(variant(item.variant()), item.share(), item.dose()));
     }
 
     private static List<String> texts(List<Reason> reasons) {

@@ -13,13 +13,17 @@ import java.util.stream.Collectors;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Dose;
+import newel.catalogue.Variant;
 import newel.client.Client;
+import newel.compose.Doses;
+import newel.compose.How;
 import newel.compose.Item;
 import newel.compose.LeftOut;
 import newel.compose.Session;
 import newel.compose.Suiting;
 import newel.limit.Limitation;
 import newel.limit.Preset;
+import newel.limit.Share;
 import newel.limit.Sided;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +41,9 @@ class ProposalTest {
 
                 next.items()
                         .forEach(item -> assertEquals(
-                                List.of(), suiting.broken(Shipped.variant(item.variant()), item.share()), who));
+                                List.of(),
+                                suiting.broken(Shipped.variant(item.variant()), item.share(), item.dose()),
+                                who));
                 Set<String> changed = proposal.replacements().stream()
                         .map(each -> each.before().movement())
                         .collect(Collectors.toSet());
@@ -67,6 +73,65 @@ class ProposalTest {
         proposal.replacements().stream()
                 .filter(each -> each.after().isEmpty())
                 .forEach(each -> assertTrue(out.contains(each.before().movement())));
+    }
+
+    @Test
+    void what_was_only_done_for_too_long_stays_with_a_smaller_dose() {
+        Client person = People.fitAndBored();
+        Session session = draft(person).session();
+        Suiting suiting =
+                Shipped.suiting(with(person, PRESETS.find("spinal-stenosis").orElseThrow()));
+
+        List<Item> before = new ArrayList<>();
+        for (Replacement each : Proposal.of(CATALOGUE, session, suiting).replacements()) {
+            Item after = each.after().orElse(each.before());
+            if (after.how() == How.SMALLER_DOSE) {
+                before.add(each.before());
+                Dose dose = each.before().dose();
+                Dose beginner = Shipped.variant(after.variant()).dose().beginner();
+                Dose less = new Dose(
+                        1,
+                        Math.min(dose.repetitions(), beginner.repetitions()),
+                        Math.min(dose.seconds(), beginner.seconds()));
+                assertEquals(
+                        new Item(
+                                each.before().movement(),
+                                each.before().variant(),
+                                Share.WHOLE,
+                                less,
+                                How.SMALLER_DOSE,
+                                List.of(),
+                                each.reasons(),
+                                ""),
+                        after);
+                each.reasons().forEach(reason -> assertTrue(reason.startsWith("Stands for "), reason));
+            }
+        }
+        assertTrue(!before.isEmpty(), "nobody stands for long in this program");
+    }
+
+    @Test
+    void no_replacement_asks_for_more_than_before_or_than_its_beginners_dose() {
+        for (Client person : People.all()) {
+            Session session = draft(person).session();
+            for (Preset preset : PRESETS.all()) {
+                Proposal.of(CATALOGUE, session, Shipped.suiting(with(person, preset))).replacements().stream()
+                        .filter(each -> each.after().isPresent())
+                        .filter(each ->
+                                !each.after().get().dose().equals(each.before().dose()))
+                        .forEach(each -> assertTrue(
+                                !each.after()
+                                        .get()
+                                        .dose()
+                                        .asksMoreThan(beginner(each.after().get())),
+                                each.toString()));
+            }
+        }
+    }
+
+    private static Dose beginner(Item item) {
+        Variant variant = Shipped.variant(item.variant());
+        return Doses.beginner(variant, CATALOGUE.movementOf(variant).kind());
     }
 
     @Test

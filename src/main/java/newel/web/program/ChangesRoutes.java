@@ -84,6 +84,7 @@ public final class ChangesRoutes implements Routes {
     private static String how(How how) {
         return switch (how) {
             case KEPT, CHOSEN -> "Stays.";
+            case SMALLER_DOSE -> "The same, but less of it.";
             case TRIMMED -> "The same, through part of the way.";
             case REGRESSED -> "An easier form of the same movement.";
             case SUBSTITUTED -> "Another movement with the nearest purpose.";

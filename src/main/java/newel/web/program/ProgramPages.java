@@ -115,6 +115,7 @@ final class ProgramPages {
     private List<String> why(Item item) {
         String how = switch (item.how()) {
             case KEPT -> "Fits as it is.";
+            case SMALLER_DOSE -> "A smaller dose:";
             case TRIMMED -> "Through part of the way:";
             case REGRESSED -> "An easier form:";
             case SUBSTITUTED -> "In the place of %s:".formatted(wanted(item));

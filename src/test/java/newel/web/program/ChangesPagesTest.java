@@ -70,7 +70,7 @@ class ChangesPagesTest {
                 .items()
                 .forEach(item -> assertEquals(
                         List.of(),
-                        Shipped.suiting(kept).broken(Shipped.variant(item.variant()), item.share()),
+                        Shipped.suiting(kept).broken(Shipped.variant(item.variant()), item.share(), item.dose()),
                         item.variant()));
         assertTrue(next.text(".note").startsWith("Version 2 is made, and the handout is the new one."));
         assertEquals(
