@@ -6,10 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import newel.client.Answer;
 import newel.client.Client;
-import newel.client.Disease;
-import newel.limit.Limitation;
 import newel.screen.AtRest;
 import newel.screen.FallsLevel;
 import newel.screen.Finding;
@@ -55,7 +52,7 @@ public final class Referral {
                 client.profile().name(),
                 client.profile().birthDate(),
                 situation(client, today),
-                background(client),
+                Told.lines(client),
                 findings(screening),
                 question(screening),
                 meanwhile(urgency, screening),
@@ -80,31 +77,6 @@ public final class Referral {
                                 ? "The client"
                                 : client.profile().name(),
                         client.profile().age(today));
-    }
-
-    private static List<String> background(Client client) {
-        List<String> told = new ArrayList<>();
-        String diseases = client.readiness().knownDisease().all(Disease.class, Answer.YES).stream()
-                .map(Disease::words)
-                .reduce((a, b) -> a + "; " + b)
-                .orElse("none");
-        told.add("Known illness, as told by the client: " + diseases + ".");
-        told.add("Regular exercise in the last 3 months, as told: "
-                + word(client.readiness().regularExercise()) + ".");
-        told.add("Medicine that slows the pulse, as told: "
-                + word(client.readiness().pulseLoweringMedicine()) + ".");
-        for (Limitation each : client.limitations()) {
-            told.add("Logged: " + each.words() + ", since " + each.since() + ".");
-        }
-        return List.copyOf(told);
-    }
-
-    private static String word(Answer answer) {
-        return switch (answer) {
-            case YES -> "yes";
-            case NO -> "no";
-            case UNKNOWN -> "not known";
-        };
     }
 
     private static List<String> findings(Screening screening) {

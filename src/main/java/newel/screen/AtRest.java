@@ -1,7 +1,6 @@
 package newel.screen;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import newel.client.Vitals;
 
@@ -28,7 +27,7 @@ public sealed interface AtRest {
         List<RestRule> holds = broken(vitals, RestRule.Then.HOLD);
         List<RestRule> light = broken(vitals, RestRule.Then.LIGHT_ONLY);
         if (!holds.isEmpty()) {
-            return new Hold(urgency(holds, vitals), findings(holds, vitals));
+            return new Hold(urgency(holds), findings(holds, vitals));
         }
         if (!light.isEmpty()) {
             return new LightOnly(findings(light, vitals));
@@ -37,15 +36,8 @@ public sealed interface AtRest {
         return missing.isEmpty() ? new Go() : new NotMeasured(missing);
     }
 
-    private static Urgency urgency(List<RestRule> holds, Vitals vitals) {
-        Urgency highest = holds.stream()
-                .map(RestRule::urgency)
-                .min(Comparator.naturalOrder())
-                .orElse(Urgency.ROUTINE);
-        boolean severeAndFelt = vitals.symptoms().yes()
-                && holds.stream()
-                        .anyMatch(hold -> hold.rule().id().equals("PRESSURE") && hold.urgency() == Urgency.SAME_DAY);
-        return severeAndFelt ? Urgency.EMERGENCY : highest;
+    private static Urgency urgency(List<RestRule> holds) {
+        return holds.stream().map(RestRule::urgency).reduce(Urgency.ROUTINE, Urgency::higher);
     }
 
     private static List<RestRule> broken(Vitals vitals, RestRule.Then then) {

@@ -26,7 +26,20 @@ public record RestRule(Rule rule, Then then, Urgency urgency, Predicate<Vitals> 
 
     /** Order matters: the urgent line on pressure comes before the wider one. */
     public static final List<RestRule> ALL = List.of(
-            hold("PRESSURE", "ESC/ESH; " + BACR, FROM_MEMORY, SAME_DAY, RestRule::severePressure, RestRule::pressure),
+            hold(
+                    "PRESSURE",
+                    "ESC/ESH; " + BACR,
+                    FROM_MEMORY,
+                    EMERGENCY,
+                    v -> severePressure(v) && felt(v),
+                    r -> pressure(r) + " It is very high, and felt or not known."),
+            hold(
+                    "PRESSURE",
+                    "ESC/ESH; " + BACR,
+                    FROM_MEMORY,
+                    SAME_DAY,
+                    v -> severePressure(v) && !felt(v),
+                    RestRule::pressure),
             hold(
                     "PRESSURE",
                     BACR,

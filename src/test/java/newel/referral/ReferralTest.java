@@ -3,6 +3,7 @@ package newel.referral;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import newel.People;
 import newel.client.Answer;
@@ -61,6 +62,29 @@ class ReferralTest {
         assertEquals(
                 "Seated work only, and standing with two hands on a support. No balance work at home.",
                 note.meanwhile());
+    }
+
+    @Test
+    void what_was_not_asked_is_told_as_not_known() {
+        Client asked = People.mustBeReferred();
+        Client person = new Client(
+                asked.id(),
+                asked.profile(),
+                asked.home(),
+                asked.wishes(),
+                ReadinessAnswers.notAsked(),
+                new FallsAnswers(2, Answer.YES, Answer.YES, Answer.UNKNOWN, Answer.NO, Answer.NO, Answer.NO),
+                asked.vitals(),
+                asked.measures(),
+                List.of());
+
+        assertEquals(
+                List.of(
+                        "Known illness, as told by the client: not known.",
+                        "Regular exercise in the last 3 months, as told: not known.",
+                        "Medicine that slows the pulse, as told: not known.",
+                        "Falls in the last 12 months, as told: 2, with an injury, lay long or could not get up."),
+                note(person).orElseThrow().background());
     }
 
     @Test

@@ -79,11 +79,11 @@ class AtRestTest {
     @CsvSource({
         "182, 96, YES, EMERGENCY",
         "182, 96, NO, SAME_DAY",
-        "170, 112, UNKNOWN, SAME_DAY",
+        "170, 112, UNKNOWN, EMERGENCY",
         "150, 102, NO, ROUTINE",
         "150, 102, YES, ROUTINE"
     })
-    void very_high_pressure_is_more_urgent_when_it_is_felt(
+    void very_high_pressure_is_more_urgent_when_it_is_felt_or_nobody_asked(
             int systolic, int diastolic, Answer symptoms, Urgency urgency) {
         AtRest found = AtRest.of(new Vitals(systolic, diastolic, 72, null, null, null, null, symptoms));
 
