@@ -126,36 +126,11 @@ public final class Editing {
 
     /** @param by −1 one place earlier, +1 one place later; at the end of a block into the next block */
     public Edit move(Session session, String movement, int by) {
-        Item item = session.item(movement).orElseThrow();
-        List<Block> blocks = new ArrayList<>(session.blocks());
-        int at = block(blocks, movement);
-        List<Item> items = new ArrayList<>(blocks.get(at).items());
-        int from = items.indexOf(item);
-        int to = from + by;
-        if (to >= 0 && to < items.size()) {
-            items.remove(from);
-            items.add(to, item);
-            blocks.set(at, blocks.get(at).withItems(items));
-        } else if (at + by < 0 || at + by >= blocks.size()) {
-            return new Edit.Refused("%s is already at the %s.".formatted(name(item), by < 0 ? "beginning" : "end"));
-        } else {
-            items.remove(from);
-            List<Item> next = new ArrayList<>(blocks.get(at + by).items());
-            next.add(by < 0 ? next.size() : 0, item);
-            blocks.set(at, blocks.get(at).withItems(items));
-            blocks.set(at + by, blocks.get(at + by).withItems(next));
-            blocks.removeIf(block -> block.items().isEmpty());
-        }
-        return new Edit.Made(new Session(blocks), "Moved %s %s.".formatted(name(item), by < 0 ? "earlier" : "later"));
-    }
-
-    private static int block(List<Block> blocks, String movement) {
-        for (int i = 0; i < blocks.size(); i++) {
-            if (blocks.get(i).items().stream().anyMatch(item -> item.movement().equals(movement))) {
-                return i;
-            }
-        }
-        throw new IllegalArgumentException("not in this session: " + movement);
+        String name = name(session.item(movement).orElseThrow());
+        return Moving.moved(session, movement, by)
+                .<Edit>map(moved -> new Edit.Made(moved, "Moved %s %s.".formatted(name, by < 0 ? "earlier" : "later")))
+                .orElseGet(() ->
+                        new Edit.Refused("%s is already at the %s.".formatted(name, by < 0 ? "beginning" : "end")));
     }
 
     private static Session appended(Session session, int block, Item item) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Dose;
@@ -165,6 +166,38 @@ class EditingTest {
         Session one =
                 made(editing.dose(session, item.movement(), new Dose(1, 1, 0))).session();
         assertEquals(item.withDose(new Dose(1, 1, 0)), one.item(item.movement()).orElseThrow());
+    }
+
+    @Test
+    void from_the_end_of_a_block_it_goes_to_the_head_of_the_next_and_back() {
+        Item last = SESSION.blocks().get(0).items().getLast();
+
+        Session later = made(EDITING.move(SESSION, last.movement(), 1)).session();
+
+        assertEquals(last, later.blocks().get(1).items().getFirst());
+        assertEquals(
+                SESSION.blocks().get(0).items().size() - 1,
+                later.blocks().get(0).items().size());
+        assertEquals(SESSION, made(EDITING.move(later, last.movement(), -1)).session());
+        Item end = SESSION.blocks().getLast().items().getLast();
+        assertEquals(
+                new Edit.Refused(variant(end.variant()).name() + " is already at the end."),
+                EDITING.move(SESSION, end.movement(), 1));
+    }
+
+    @Test
+    void a_block_that_lost_its_only_movement_is_gone() {
+        Block first = SESSION.blocks().getFirst();
+        Block second = SESSION.blocks().get(1);
+        Item alone = first.items().getFirst();
+        Session two = new Session(List.of(first.withItems(List.of(alone)), second));
+
+        Session moved = made(EDITING.move(two, alone.movement(), 1)).session();
+
+        assertEquals(
+                new Session(List.of(second.withItems(
+                        Stream.concat(Stream.of(alone), second.items().stream()).toList()))),
+                moved);
     }
 
     private static Edit.Made made(Edit edit) {

@@ -151,6 +151,22 @@ class ProposalTest {
     }
 
     @Test
+    void a_move_alone_is_a_difference_and_names_only_what_moved() {
+        Version first = draft(People.fitAndBored());
+        Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
+        Item one = first.session().items().toList().getFirst();
+        Session once = made(editing.move(first.session(), one.movement(), 1));
+        Session twice = made(editing.move(once, one.movement(), 1));
+        Item last = first.session().blocks().getFirst().items().getLast();
+        Session across = made(editing.move(first.session(), last.movement(), 1));
+
+        assertEquals(
+                List.of(new Difference.Moved(one)), Difference.between(first, first.next(People.TODAY, "x", twice)));
+        assertEquals(
+                List.of(new Difference.Moved(last)), Difference.between(first, first.next(People.TODAY, "x", across)));
+    }
+
+    @Test
     void an_item_kept_with_a_reason_is_not_offered_for_replacement_until_it_breaks_something_new() {
         Client person = People.painfulShoulder();
         Session session = draft(person).session();

@@ -218,6 +218,7 @@ final class ProgramPages {
         return switch (difference) {
             case Difference.Added added -> new ProgramPage.Changed("New", told(added.item()));
             case Difference.Removed removed -> new ProgramPage.Changed("Gone", told(removed.item()));
+            case Difference.Moved moved -> new ProgramPage.Changed("Moved", told(moved.item()));
             case Difference.Changed changed ->
                 new ProgramPage.Changed("Changed", told(changed.before()) + " became " + told(changed.after()));
         };
