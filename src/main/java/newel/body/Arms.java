@@ -56,9 +56,9 @@ final class Arms {
         return switch (hand.hold()) {
             case CHAIR_BACK, RAIL, OTHER_HAND, FIST -> palmTo(wished, hand.at());
             case WALL -> wristTo(wished, hand.at().minus(new Vec(HEEL_OF_HAND, HEEL_OF_HAND, 0)), Vec.UP);
-            case COUNTER, SEAT, ARMREST, BED -> flatOn(wished, hand.at());
+            case COUNTER, SEAT, ARMREST, BED, FLOOR -> flatOn(wished, hand.at());
             case THIGH -> onThigh(wished, hand.at().x(), leg);
-            case FREE, HEAD, TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND -> wished;
+            case FREE, HEAD, LEG, TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND -> wished;
         };
     }
 

@@ -15,6 +15,10 @@ public record Base(List<Vec> hull) {
     private static final double SAT_AHEAD = 0.12;
     private static final double SAT_HALF_WIDTH = 0.10;
     private static final double BED_REACH = 0.6;
+    /** The soft part round a knee that carries (design choice). */
+    private static final double KNEE_AHEAD = 0.02;
+
+    private static final double KNEE_HALF_WIDTH = 0.03;
 
     public static Base of(Posed posed) {
         List<Vec> points = new ArrayList<>();
@@ -24,10 +28,7 @@ public record Base(List<Vec> hull) {
             case FEET -> {}
             case SEAT_BACK, SEAT_EDGE -> rectangle(points, pelvis, SAT_BEHIND, SAT_AHEAD, SAT_HALF_WIDTH);
             case BED -> rectangle(points, pelvis, BED_REACH, BED_REACH, BED_REACH / 2);
-            case KNEES -> {
-                rectangle(points, posed.rightLeg().knee(), 0.2, 0.02, 0.03);
-                rectangle(points, posed.leftLeg().knee(), 0.2, 0.02, 0.03);
-            }
+            case KNEES -> kneeling(points, posed);
         }
         for (Side side : Side.values()) {
             if (contacts.foot(side).carries()) {
@@ -35,6 +36,15 @@ public record Base(List<Vec> hull) {
             }
         }
         return new Base(hull(points));
+    }
+
+    /** The shank of a knee that is down lies on the floor behind it. */
+    private static void kneeling(List<Vec> points, Posed posed) {
+        for (Side side : Side.values()) {
+            if (posed.contacts().foot(side).kneels()) {
+                rectangle(points, posed.leg(side).knee(), Build.SHANK, KNEE_AHEAD, KNEE_HALF_WIDTH);
+            }
+        }
     }
 
     private static void rectangle(List<Vec> points, Vec at, double behind, double ahead, double halfWidth) {

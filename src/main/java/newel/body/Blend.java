@@ -79,6 +79,13 @@ final class Blend {
 
     /** A foot under way: lifted over the floor when it changes place, free when one end is free. */
     static Foot of(Foot a, Foot b, double t) {
+        if (a.kneels() != b.kneels()) {
+            return t <= 0 ? a : t >= 1 ? b : Foot.OFF;
+        }
+        if (a.kneels()) {
+            return new Foot(
+                    b.placement(), of(a.x(), b.x(), t), of(a.z(), b.z(), t), of(a.height(), b.height(), t), 0, 0);
+        }
         if (t <= 0 || !b.placed()) {
             return t <= 0 ? a : b;
         }

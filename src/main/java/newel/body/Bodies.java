@@ -29,7 +29,11 @@ final class Bodies {
         return List.of(
                 point(masses.forearm(), at.elbow(), at.wrist()),
                 point(masses.hand(), at.wrist(), at.fingertip()),
-                new Point(posed.contacts().heldMass(), at.palm()));
+                new Point(holds(side) ? posed.contacts().heldMass() : 0, at.palm()));
+    }
+
+    private boolean holds(Side side) {
+        return posed.contacts().hand(side).hold().holds();
     }
 
     List<Point> foot(Side side) {

@@ -7,7 +7,7 @@ final class Carrying {
             case SEAT_BACK, SEAT_EDGE -> new Vec(0, contacts.seatHeight() + Furniture.SITTING, 0);
             case BED -> onBed(pose);
             case FEET -> Legs.withinReach(pose, contacts, overFeet(pose, contacts));
-            case KNEES -> onKnees(pose);
+            case KNEES -> onKnees(pose, contacts);
         };
     }
 
@@ -43,8 +43,24 @@ final class Carrying {
         return new Vec(0, Build.ANKLE_HEIGHT - Math.min(right, left), 0);
     }
 
-    private static Vec onKnees(Pose pose) {
+    /** The knees that are down stand on their places; with none placed, the lower one stands on the floor. */
+    private static Vec onKnees(Pose pose, Contacts contacts) {
         TrunkAt trunk = TrunkAt.of(pose, Vec.ZERO);
+        Vec sum = Vec.ZERO;
+        int knees = 0;
+        for (Side side : Side.values()) {
+            Foot foot = contacts.foot(side);
+            if (foot.kneels()) {
+                Vec place = new Vec(foot.x(), foot.height() + Furniture.KNEELING, foot.z());
+                sum = sum.plus(
+                        place.minus(Legs.free(trunk, pose.leg(side), side).knee()));
+                knees++;
+            }
+        }
+        return knees == 0 ? onTheLowerKnee(trunk, pose) : sum.times(1.0 / knees);
+    }
+
+    private static Vec onTheLowerKnee(TrunkAt trunk, Pose pose) {
         double right = Legs.free(trunk, pose.rightLeg(), Side.RIGHT).knee().y();
         double left = Legs.free(trunk, pose.leftLeg(), Side.LEFT).knee().y();
         return new Vec(0, Furniture.KNEELING - Math.min(right, left), 0);

@@ -15,6 +15,8 @@ public record Foot(Placement placement, double x, double z, double height, doubl
         BALL,
         /** In place but without weight. */
         TOUCH,
+        /** The knee is down: X and Z are those of the knee, height that of what it kneels on. */
+        KNEELING,
         /** Held in the air or lying: placed by the leg's angles alone. */
         FREE
     }
@@ -25,7 +27,12 @@ public record Foot(Placement placement, double x, double z, double height, doubl
         return placement == Placement.FLAT || placement == Placement.HEEL || placement == Placement.BALL;
     }
 
+    public boolean kneels() {
+        return placement == Placement.KNEELING;
+    }
+
+    /** The sole has a place that the leg is solved for. */
     public boolean placed() {
-        return placement != Placement.FREE;
+        return placement != Placement.FREE && !kneels();
     }
 }

@@ -17,9 +17,12 @@ public record Hand(Hold hold, Vec at, double share) {
         /** A fist on a wall, the wrist straight. */
         FIST(true, true),
         BED(true, true),
+        FLOOR(true, true),
         THIGH(false, true),
         HEAD(false, false),
         OTHER_HAND(false, true),
+        /** Holds the own leg at the shin or behind the thigh; the arm's angles say where. */
+        LEG(false, false),
         TOWEL(false, false),
         /** One end of a towel that loops round a foot. */
         TOWEL_FOOT(false, false),
@@ -33,6 +36,14 @@ public record Hand(Hold hold, Vec at, double share) {
         Hold(boolean support, boolean solved) {
             this.support = support;
             this.solved = solved;
+        }
+
+        /** What it holds hangs from this hand with its mass. */
+        public boolean holds() {
+            return switch (this) {
+                case BAG, BOTTLE, TOWEL, OTHER_HAND, BAND, TOWEL_FOOT -> true;
+                case FREE, CHAIR_BACK, SEAT, ARMREST, COUNTER, RAIL, WALL, FIST, BED, FLOOR, THIGH, HEAD, LEG -> false;
+            };
         }
 
         /** A fixed thing that steadies a standing person. */
