@@ -1,7 +1,8 @@
 package newel.catalogue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -33,38 +34,69 @@ final class Rises {
 
     private static final double LOAD_TENTH = 1.1;
 
-    static Set<String> between(Doing harder, Doing easier) {
-        Set<String> rises = new TreeSet<>();
-        for (Motion motion : Motion.values()) {
-            if (grows(motion, harder.demands(), easier.demands())
-                    && !saidOnce(motion, harder.variant(), easier.variant())) {
-                rises.add(name(motion));
-            }
-        }
-        for (Joint joint : Joint.values()) {
-            if (grows(joint, harder.demands(), easier.demands())) {
-                rises.add(name(joint));
-            }
-        }
+    static List<Rise> between(Doing harder, Doing easier) {
+        List<Rise> rises = new ArrayList<>();
+        angles(rises, harder, easier);
+        loads(rises, harder.demands(), easier.demands());
         others(rises, harder, easier);
         return rises;
     }
 
-    private static void others(Set<String> rises, Doing harder, Doing easier) {
-        Variant from = harder.variant();
-        Variant to = easier.variant();
-        add(rises, "hold", to.holdSeconds() > from.holdSeconds());
-        add(rises, "coordination", to.coordination() > from.coordination());
-        add(rises, "grip", to.grip().compareTo(from.grip()) > 0);
-        add(rises, "position", to.position().compareTo(from.position()) > 0);
-        add(rises, "support", to.support().compareTo(from.support()) > 0 && !sits(to));
-        add(rises, "hands", easier.demands().handShare() > harder.demands().handShare() + HAND_SHARE);
-        add(rises, "held", heldMass(to) > heldMass(from) + HELD);
+    static Set<String> names(List<Rise> rises) {
+        return rises.stream().map(Rise::demand).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static void add(Set<String> rises, String name, boolean rise) {
+    private static void angles(List<Rise> rises, Doing harder, Doing easier) {
+        for (Motion motion : Motion.values()) {
+            add(
+                    rises,
+                    name(motion),
+                    grows(motion, harder.demands(), easier.demands())
+                            && !saidOnce(motion, harder.variant(), easier.variant()),
+                    Measure.degrees(most(motion, harder.demands())),
+                    Measure.degrees(most(motion, easier.demands())));
+        }
+    }
+
+    private static void loads(List<Rise> rises, Demands from, Demands to) {
+        for (Joint joint : Joint.values()) {
+            add(
+                    rises,
+                    name(joint),
+                    grows(joint, from, to),
+                    Measure.load(most(joint, from)),
+                    Measure.load(most(joint, to)));
+        }
+    }
+
+    private static void others(List<Rise> rises, Doing harder, Doing easier) {
+        Variant from = harder.variant();
+        Variant to = easier.variant();
+        add(rises, "hold", to.holdSeconds() > from.holdSeconds(), from.holdSeconds() + " s", to.holdSeconds() + " s");
+        add(
+                rises,
+                "coordination",
+                to.coordination() > from.coordination(),
+                "" + from.coordination(),
+                "" + to.coordination());
+        grade(rises, "grip", from.grip(), to.grip(), true);
+        grade(rises, "position", from.position(), to.position(), true);
+        grade(rises, "support", from.support(), to.support(), !sits(to));
+        double before = harder.demands().handShare();
+        double after = easier.demands().handShare();
+        add(rises, "hands", after > before + HAND_SHARE, Measure.hundredths(before), Measure.hundredths(after));
+        double held = heldMass(from);
+        double more = heldMass(to);
+        add(rises, "held", more > held + HELD, Measure.hundredths(held), Measure.hundredths(more));
+    }
+
+    private static <E extends Enum<E>> void grade(List<Rise> rises, String name, E before, E after, boolean counts) {
+        add(rises, name, counts && after.compareTo(before) > 0, Measure.word(before), Measure.word(after));
+    }
+
+    private static void add(List<Rise> rises, String name, boolean rise, String before, String after) {
         if (rise) {
-            rises.add(name);
+            rises.add(new Rise(name, before, after));
         }
     }
 
@@ -108,7 +140,7 @@ final class Rises {
     }
 
     private static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Measure.word(constant);
     }
 
     private Rises() {}
