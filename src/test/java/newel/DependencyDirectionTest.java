@@ -33,6 +33,7 @@ class DependencyDirectionTest {
         MAY_USE.put("figure", Set.of("body"));
         MAY_USE.put("catalogue", Set.of("body"));
         MAY_USE.put("limit", Set.of("body", "catalogue"));
+        MAY_USE.put("coverage", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("adapt", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("compose", Set.of("body", "catalogue", "limit", "adapt"));
         MAY_USE.put("client", Set.of("body", "catalogue", "limit"));
@@ -51,7 +52,7 @@ class DependencyDirectionTest {
     private static final Set<String> EDGES = Set.of("casefile", "demo", "store", "web");
 
     /** Catalogue and presets are read from YAML where they are defined. */
-    private static final Set<String> READ_DATA = Set.of("catalogue", "limit");
+    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage");
 
     private static Set<String> core() {
         return Set.of(
@@ -59,6 +60,7 @@ class DependencyDirectionTest {
                 "figure",
                 "catalogue",
                 "limit",
+                "coverage",
                 "adapt",
                 "compose",
                 "client",

@@ -3,6 +3,7 @@ package newel.body;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /** What a path asks of a body: peaks over the whole path, sampled between the key poses. */
 public final class Statics {
@@ -17,7 +18,11 @@ public final class Statics {
     }
 
     public static Demands demands(List<KeyPose> keyPoses, Masses masses) {
-        List<Posed> samples = new Path(keyPoses).samples(STEPS);
+        return demandsOf(new Path(keyPoses).samples(STEPS), masses);
+    }
+
+    /** What a path asks that is solved already, sampled as {@link Path#samples} does. */
+    public static Demands demandsOf(List<Posed> samples, Masses masses) {
         Map<Motion, Peak> angles = new EnumMap<>(Motion.class);
         Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
         for (Posed posed : samples) {
@@ -27,18 +32,16 @@ public final class Statics {
         return new Demands(
                 angles,
                 loads,
-                samples.stream()
-                        .mapToDouble(posed -> margin(posed, masses))
-                        .min()
-                        .orElseThrow(),
+                least(samples, posed -> margin(posed, masses)),
                 samples.stream().mapToDouble(Statics::fingertips).max().orElseThrow(),
                 samples.stream().anyMatch(Statics::headBelowHeart),
                 samples.stream().filter(Statics::armsHigh).count() / (double) samples.size(),
                 samples.stream().mapToDouble(Statics::handShare).max().orElseThrow(),
-                samples.stream()
-                        .mapToDouble(posed -> Base.of(posed).width())
-                        .min()
-                        .orElseThrow());
+                least(samples, posed -> Base.of(posed).width()));
+    }
+
+    private static double least(List<Posed> samples, ToDoubleFunction<Posed> what) {
+        return samples.stream().mapToDouble(what).min().orElseThrow();
     }
 
     /** Centre of mass, statures. */

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,25 +46,31 @@ public final class Catalogues {
     }
 
     public static ReadCatalogue read(Path folder) {
-        List<Flaw> flaws = new ArrayList<>();
-        List<Movement> movements = new ArrayList<>();
-        for (Path file : yamlIn(folder)) {
-            tree(file, flaws).ifPresent(node -> movements.add(MovementReader.read(name(file), node, flaws)));
-        }
-        flaws.addAll(broken(movements, flaws));
+        List<ReadMovement> read =
+                yamlIn(folder).parallelStream().map(Catalogues::movement).toList();
+        List<Movement> movements =
+                read.stream().flatMap(each -> each.movement().stream()).toList();
+        List<Flaw> flaws = Stream.concat(
+                        UniqueIds.flaws(movements), read.stream().flatMap(each -> each.flaws().stream()))
+                .toList();
         return flaws.isEmpty() ? new ReadCatalogue.Sound(new Catalogue(movements)) : new ReadCatalogue.Broken(flaws);
     }
 
+    /** One file's movement, if it could be read at all, and what is wrong with it. */
+    private record ReadMovement(Optional<Movement> movement, List<Flaw> flaws) {}
+
     /** Rules on the body run only where the movement itself could be read. */
-    private static List<Flaw> broken(List<Movement> movements, List<Flaw> unread) {
-        Set<String> halfRead = unread.stream().map(Flaw::file).collect(Collectors.toSet());
-        Stream<Flaw> written = movements.stream().flatMap(Rule::broken);
-        Stream<Flaw> embodied = movements.stream()
-                .filter(movement -> !halfRead.contains(movement.id() + ".yaml"))
-                .flatMap(BodyRule::broken);
-        return Stream.of(UniqueIds.flaws(movements), written, embodied)
-                .flatMap(flaws -> flaws)
-                .toList();
+    private static ReadMovement movement(Path file) {
+        List<Flaw> flaws = new ArrayList<>();
+        Optional<Movement> movement = tree(file, flaws).map(node -> MovementReader.read(name(file), node, flaws));
+        boolean halfRead = !flaws.isEmpty();
+        movement.ifPresent(each -> {
+            Rule.broken(each).forEach(flaws::add);
+            if (!halfRead) {
+                BodyRule.broken(each).forEach(flaws::add);
+            }
+        });
+        return new ReadMovement(movement, flaws);
     }
 
     private static List<Path> yamlIn(Path folder) {

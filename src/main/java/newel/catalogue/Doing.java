@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import newel.body.Base;
 import newel.body.Demands;
+import newel.body.Masses;
 import newel.body.Path;
 import newel.body.Posed;
 import newel.body.Side;
@@ -17,7 +18,8 @@ import newel.body.Vec;
 record Doing(Variant variant, List<Posed> keys, List<Posed> samples, Demands demands) {
     static Doing of(Variant variant) {
         Path path = new Path(variant.keyPoses());
-        return new Doing(variant, path.keys(), path.samples(Statics.STEPS), Statics.demands(variant.keyPoses()));
+        List<Posed> samples = path.samples(Statics.STEPS);
+        return new Doing(variant, path.keys(), samples, Statics.demandsOf(samples, Masses.WINTER));
     }
 
     /** One flaw for the first key pose where something is wrong, so that a fault of the whole path is told once. */

@@ -23,11 +23,10 @@ import newel.limit.VariantDemands;
 public record Coverage(List<Row> rows, List<Gap> gaps, List<Gap> idle) {
 
     public static Coverage of(Catalogue catalogue, Presets presets) {
-        return of(catalogue, presets, Strictness.read());
+        return of(catalogue, presets, Strictness.read(), new Fitting(VariantDemands.ofBody()));
     }
 
-    static Coverage of(Catalogue catalogue, Presets presets, Strictness strictness) {
-        Fitting fitting = new Fitting(VariantDemands.ofBody());
+    static Coverage of(Catalogue catalogue, Presets presets, Strictness strictness, Fitting fitting) {
         List<Row> rows = new ArrayList<>();
         presets.all()
                 .forEach(preset -> rows.add(row(catalogue, preset.id(), fits(fitting, Strictness.limits(preset)))));

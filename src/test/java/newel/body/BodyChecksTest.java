@@ -107,7 +107,8 @@ class BodyChecksTest {
         Pose level = Poses.arms(90, 90, 0);
         double bare = size(Solver.pose(level, Poses.STANDING), Joint.SHOULDER);
         Contacts c = Poses.STANDING;
-        Contacts holding = new Contacts(c.ground(), 0, c.rightFoot(), c.leftFoot(), Hand.FREE, Hand.FREE, 0, .5 / 70);
+        Hand bottle = new Hand(Hand.Hold.BOTTLE, Vec.ZERO, 0);
+        Contacts holding = new Contacts(c.ground(), 0, c.rightFoot(), c.leftFoot(), bottle, bottle, 0, .5 / 70);
 
         double held = size(Solver.pose(level, holding), Joint.SHOULDER);
 

@@ -73,9 +73,9 @@ class BrokenCatalogueTest {
         assertEquals(
                 List.of(
                         "bridge.yaml: line 5: while parsing a flow mapping; expected ',' or '}', but got <scalar>",
-                        "t-raise.yaml: t-raise: kind does not know 'magic'",
                         "neck-turn.yaml: neckturn-seated-back: position to 'neckturn-lying' rises [ankle-down, shoulder],"
-                                + " but says [shoulder]"),
+                                + " but says [shoulder]",
+                        "t-raise.yaml: t-raise: kind does not know 'magic'"),
                 flaws().stream().map(Flaw::toString).toList());
     }
 
