@@ -58,7 +58,7 @@ final class Arms {
             case WALL -> wristTo(wished, hand.at().minus(new Vec(HEEL_OF_HAND, HEEL_OF_HAND, 0)), Vec.UP);
             case COUNTER, SEAT, ARMREST, BED, FLOOR -> flatOn(wished, hand.at());
             case THIGH -> onThigh(wished, hand.at().x(), leg);
-            case FREE, HEAD, LEG, TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND -> wished;
+            case FREE, HEAD, LEG, TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND, BAND_FOOT -> wished;
         };
     }
 

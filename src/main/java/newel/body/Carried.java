@@ -3,8 +3,8 @@ package newel.body;
 import java.util.List;
 
 /**
- * The outside forces that carry a pose, in body weights: at each foot and each hand. Hands carry the share that the pose
- * states; the feet carry the rest, split so that forces and moments balance. A seat or bed carries the trunk, so that a
+ * The outside forces that carry a pose, in body weights: at each foot and each hand. Hands carry what {@link Leaning}
+ * says; the feet carry the rest, split so that forces and moments balance. A seat or bed carries the trunk, so that a
  * resting leg's foot bears only its own shank and foot. Friction and muscle co-contraction are left out (limits of the
  * model).
  */
@@ -30,8 +30,8 @@ record Carried(Force rightFoot, Force leftFoot, Force rightHand, Force leftHand)
     }
 
     static Carried of(Posed posed, Masses masses) {
-        Force right = hand(posed, Side.RIGHT);
-        Force left = hand(posed, Side.LEFT);
+        Force right = Leaning.on(posed, Side.RIGHT);
+        Force left = Leaning.on(posed, Side.LEFT);
         Bodies bodies = new Bodies(posed, masses);
         return switch (posed.contacts().ground()) {
             case FEET -> standing(posed, bodies, right, left);
@@ -39,13 +39,6 @@ record Carried(Force rightFoot, Force leftFoot, Force rightHand, Force leftHand)
                 new Carried(own(posed, bodies, Side.RIGHT), own(posed, bodies, Side.LEFT), right, left);
             case BED -> lying(posed, bodies, right, left);
         };
-    }
-
-    private static Force hand(Posed posed, Side side) {
-        Hand hand = posed.contacts().hand(side);
-        Vec at = posed.arm(side).palm();
-        boolean wall = hand.hold() == Hand.Hold.WALL || hand.hold() == Hand.Hold.FIST;
-        return wall ? new Force(at, new Vec(-hand.share(), 0, 0)) : Force.up(at, hand.share());
     }
 
     /** The weight of shank and foot, straight under their own centre. */

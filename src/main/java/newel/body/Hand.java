@@ -3,7 +3,8 @@ package newel.body;
 /**
  * What a hand does. For things in the room `at` is the point it meets (palm, `HAND_POINT` beyond the wrist) in statures
  * in the pose's own frame; for the thigh `at.x` is the share of the way from hip to knee; for a towel, the head or a free
- * hand `at` is unused. Share is the part of the body weight that the hand carries down onto a support.
+ * hand `at` is unused. Share is the part of the body weight that the hand carries
+ * on a support: an estimate, or {@link #LEANS} where the pose itself says how much.
  */
 public record Hand(Hold hold, Vec at, double share) {
     public enum Hold {
@@ -28,7 +29,10 @@ public record Hand(Hold hold, Vec at, double share) {
         TOWEL_FOOT(false, false),
         BAG(false, false),
         BOTTLE(false, false),
-        BAND(false, false);
+        /** A band between both hands. */
+        BAND(false, false),
+        /** One end of a band that runs round the feet. */
+        BAND_FOOT(false, false);
 
         private final boolean support;
         private final boolean solved;
@@ -41,7 +45,7 @@ public record Hand(Hold hold, Vec at, double share) {
         /** What it holds hangs from this hand with its mass. */
         public boolean holds() {
             return switch (this) {
-                case BAG, BOTTLE, TOWEL, OTHER_HAND, BAND, TOWEL_FOOT -> true;
+                case BAG, BOTTLE, TOWEL, OTHER_HAND, BAND, BAND_FOOT, TOWEL_FOOT -> true;
                 case FREE, CHAIR_BACK, SEAT, ARMREST, COUNTER, RAIL, WALL, FIST, BED, FLOOR, THIGH, HEAD, LEG -> false;
             };
         }
@@ -56,6 +60,9 @@ public record Hand(Hold hold, Vec at, double share) {
             return solved;
         }
     }
+
+    /** As much as a body leaning on its hands needs. */
+    public static final double LEANS = Double.NaN;
 
     public static final Hand FREE = new Hand(Hold.FREE, Vec.ZERO, 0);
 }

@@ -42,7 +42,9 @@ final class Moments {
     }
 
     private Vec arm(Vec joint, List<Bodies.Point> points, Side side) {
-        return ofWeights(joint, points).plus(ofForce(joint, carried.hand(side)));
+        return ofWeights(joint, points)
+                .plus(ofForce(joint, carried.hand(side)))
+                .plus(ofForce(joint, Pull.on(posed, side)));
     }
 
     private Vec leg(Vec joint, List<Bodies.Point> points, Side side) {
@@ -53,7 +55,15 @@ final class Moments {
         Vec joint = posed.trunk().lumbosacral();
         return ofWeights(joint, bodies.upperBody())
                 .plus(ofForce(joint, carried.hand(Side.RIGHT)))
-                .plus(ofForce(joint, carried.hand(Side.LEFT)));
+                .plus(ofForce(joint, carried.hand(Side.LEFT)))
+                .plus(pullOnTrunk(joint, Side.RIGHT))
+                .plus(pullOnTrunk(joint, Side.LEFT));
+    }
+
+    private Vec pullOnTrunk(Vec joint, Side side) {
+        return Pull.leavesTheTrunk(posed.contacts().hand(side).hold())
+                ? ofForce(joint, Pull.on(posed, side))
+                : Vec.ZERO;
     }
 
     /** Size of the moment that muscles have to balance; what a bed, seat or back rest carries asks nothing of them. */

@@ -88,9 +88,7 @@ public final class Statics {
     }
 
     private static double handShare(Posed posed) {
-        return Math.max(
-                posed.contacts().rightHand().share(),
-                posed.contacts().leftHand().share());
+        return Math.max(Leaning.share(posed, Side.RIGHT), Leaning.share(posed, Side.LEFT));
     }
 
     private Statics() {}

@@ -44,6 +44,11 @@ final class Entry {
         return value.asText(fallback);
     }
 
+    /** Whether the value is just this word. */
+    boolean says(String key, String word) {
+        return value(key).asText().equals(word);
+    }
+
     double number(String key, double fallback) {
         JsonNode value = value(key);
         if (!value.isMissingNode() && !value.isNumber()) {

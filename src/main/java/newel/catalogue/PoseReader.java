@@ -111,9 +111,14 @@ final class PoseReader {
             entry.flaw("'at' needs three numbers");
         }
         Vec point = at.size() == 3 ? new Vec(at.get(0), at.get(1), sign * at.get(2)) : Vec.ZERO;
-        Hand hand = new Hand(entry.one("hold", Hand.Hold.class, Hand.Hold.FREE), point, entry.number("share", 0));
+        Hand hand = new Hand(entry.one("hold", Hand.Hold.class, Hand.Hold.FREE), point, share(entry));
         entry.finish();
         return hand;
+    }
+
+    /** A part of the body weight, or the word `leans`. */
+    private static double share(Entry entry) {
+        return entry.says("share", "leans") ? Hand.LEANS : entry.number("share", 0);
     }
 
     private PoseReader() {}

@@ -36,7 +36,7 @@ final class InHand {
             switch (posed.contacts().hand(side).hold()) {
                 case BAG -> pieces.add(bag(arm));
                 case BOTTLE -> pieces.add(bottle(arm));
-                case BAND -> pieces.add(band(arm, side));
+                case BAND_FOOT -> pieces.add(band(arm, side));
                 case TOWEL,
                         TOWEL_FOOT,
                         FREE,

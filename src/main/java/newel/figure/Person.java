@@ -93,7 +93,7 @@ final class Person {
     private List<Mark> hand(ArmAt a, Side side, Tone skin) {
         Hand.Hold hold = posed.contacts().hand(side).hold();
         return switch (hold) {
-            case TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND, RAIL, CHAIR_BACK, ARMREST, FIST, LEG ->
+            case TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND, BAND_FOOT, RAIL, CHAIR_BACK, ARMREST, FIST, LEG ->
                 List.of(limb(skin, ball(a.wrist(), .0165), ball(a.wrist().towards(a.palm(), .9), .0235)));
             case FREE, HEAD, OTHER_HAND, WALL, COUNTER, SEAT, BED, FLOOR, THIGH ->
                 List.of(

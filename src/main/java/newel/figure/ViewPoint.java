@@ -29,8 +29,21 @@ final class ViewPoint {
         return switch (hand.hold()) {
             case COUNTER, RAIL, CHAIR_BACK, WALL, FIST ->
                 hand.at().x() > 0.08 && Math.abs(hand.at().z()) < BESIDE;
-            case FREE, SEAT, ARMREST, BED, FLOOR, THIGH, HEAD, LEG, OTHER_HAND, TOWEL, BAG, BOTTLE, BAND, TOWEL_FOOT ->
-                false;
+            case FREE,
+                    SEAT,
+                    ARMREST,
+                    BED,
+                    FLOOR,
+                    THIGH,
+                    HEAD,
+                    LEG,
+                    OTHER_HAND,
+                    TOWEL,
+                    BAG,
+                    BOTTLE,
+                    BAND,
+                    BAND_FOOT,
+                    TOWEL_FOOT -> false;
         };
     }
 

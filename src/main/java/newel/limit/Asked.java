@@ -44,8 +44,13 @@ record Asked(
         int armsHighSeconds,
         int holdSeconds) {
 
-    private static final Set<Hand.Hold> HELD =
-            EnumSet.of(Hand.Hold.TOWEL, Hand.Hold.TOWEL_FOOT, Hand.Hold.BAG, Hand.Hold.BOTTLE, Hand.Hold.BAND);
+    private static final Set<Hand.Hold> HELD = EnumSet.of(
+            Hand.Hold.TOWEL,
+            Hand.Hold.TOWEL_FOOT,
+            Hand.Hold.BAG,
+            Hand.Hold.BOTTLE,
+            Hand.Hold.BAND,
+            Hand.Hold.BAND_FOOT);
 
     static Asked of(Variant variant, Demands body) {
         Set<Side> holding = hands(variant, hold -> HELD.contains(hold) || hold.support());

@@ -14,8 +14,8 @@ import newel.catalogue.Variant;
 
 /** Whether the two sides of a variant can go different shares of their way. */
 final class Coupling {
-    private static final Set<Hand.Hold> BOTH_HANDS =
-            EnumSet.of(Hand.Hold.TOWEL, Hand.Hold.TOWEL_FOOT, Hand.Hold.OTHER_HAND, Hand.Hold.BAND);
+    private static final Set<Hand.Hold> BOTH_HANDS = EnumSet.of(
+            Hand.Hold.TOWEL, Hand.Hold.TOWEL_FOOT, Hand.Hold.OTHER_HAND, Hand.Hold.BAND, Hand.Hold.BAND_FOOT);
 
     private Coupling() {}
 
