@@ -3,6 +3,7 @@ package newel.limit;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import newel.body.Motion;
 import newel.body.Side;
 import newel.catalogue.Kit;
@@ -16,7 +17,7 @@ final class Breaking {
     private static final double DEGREES = 0.5;
 
     private static final double LOAD = 1e-6;
-    /** A hand that carries less than this rests lightly (design choice, twice the resting hand of the atlas). */
+    /** A hand that carries less than this rests lightly (design choice, twice a resting hand). */
     private static final double LIGHT_TOUCH = 0.06;
     /** Stepping and walking need this much clear floor, metres (design choice). */
     static final double STEPPING_METRES = 2;
@@ -40,12 +41,12 @@ final class Breaking {
             case Limit.CoordinationAtMost c ->
                 when(
                         asked.variant().coordination() > c.most(),
-                        "Asks for coordination %d of 3; the limit is %d"
+                        () -> "Asks for coordination %d of 3; the limit is %d"
                                 .formatted(asked.variant().coordination(), c.most()));
             case Limit.EffortAtMost e ->
                 when(
                         asked.variant().effort() > e.most(),
-                        "Takes effort %d of 10; the limit is %d"
+                        () -> "Takes effort %d of 10; the limit is %d"
                                 .formatted(asked.variant().effort(), e.most()));
             case Limit.Avoid a -> Avoiding.how(a.what(), asked);
             case Limit.Withheld w -> Optional.empty();
@@ -54,7 +55,7 @@ final class Breaking {
             case Limit.ClearSpace c ->
                 when(
                         asked.positions().contains(Position.STEPPING) && c.metres() < STEPPING_METRES,
-                        "Needs 2 metres of clear floor; there are %.1f".formatted(c.metres()));
+                        () -> "Needs 2 metres of clear floor; there are %.1f".formatted(c.metres()));
         };
     }
 
@@ -82,20 +83,21 @@ final class Breaking {
                 .orElse(0);
         return when(
                 most > limit.maxBwH() + LOAD,
-                "Loads the %s more than it may be (%.3f of body weight times height; the limit is %.3f)"
+                () -> "Loads the %s more than it may be (%.3f of body weight times height; the limit is %.3f)"
                         .formatted(Wording.plain(limit.joint()), most, limit.maxBwH()));
     }
 
     private static Optional<String> positions(Set<Position> allowed, Asked asked) {
         return when(
                 !allowed.containsAll(asked.positions()),
-                "Is done " + Stances.doing(asked.positions().stream().filter(position -> !allowed.contains(position))));
+                () -> "Is done "
+                        + Stances.doing(asked.positions().stream().filter(position -> !allowed.contains(position))));
     }
 
     private static Optional<String> support(Support least, Asked asked) {
         return when(
                 asked.stands() && asked.support().compareTo(least) > 0,
-                "Stands with %s; %s needed".formatted(Stances.holding(asked.support()), Stances.needed(least)));
+                () -> "Stands with %s; %s needed".formatted(Stances.holding(asked.support()), Stances.needed(least)));
     }
 
     private static Optional<String> time(Limit.Time limit, Asked asked) {
@@ -111,13 +113,14 @@ final class Breaking {
         };
         return when(
                 seconds > limit.maxSeconds(),
-                "%s %d seconds; the limit is %d".formatted(what, seconds, limit.maxSeconds()));
+                () -> "%s %d seconds; the limit is %d".formatted(what, seconds, limit.maxSeconds()));
     }
 
     private static Optional<String> grip(Limit.GripAtMost limit, Asked asked) {
         return when(
                 asked.grip().compareTo(limit.most()) > 0 && touches(asked.holdingHands(), limit.side()),
-                "Needs a %s grip; the limit is %s".formatted(Wording.plain(asked.grip()), Wording.plain(limit.most())));
+                () -> "Needs a %s grip; the limit is %s"
+                        .formatted(Wording.plain(asked.grip()), Wording.plain(limit.most())));
     }
 
     /** Where the poses do not tell which hand, either may be meant. */
@@ -126,20 +129,28 @@ final class Breaking {
     }
 
     private static Optional<String> kit(Set<Kit> home, Variant variant) {
+        if (home.containsAll(variant.kit())) {
+            return Optional.empty();
+        }
         String missing = Wording.list(variant.kit().stream().filter(kit -> !home.contains(kit)));
-        return when(!missing.isEmpty(), "Needs " + missing + ", which the home does not have");
+        return Optional.of("Needs " + missing + ", which the home does not have");
     }
 
     private static Optional<String> ceiling(Limit.Ceiling limit, Asked asked) {
         double fingertips = asked.body().fingertips();
         return when(
                 fingertips > limit.maxStatures(),
-                "Reaches %d cm high; the ceiling is at %d cm"
+                () -> "Reaches %d cm high; the ceiling is at %d cm"
                         .formatted(Math.round(fingertips * limit.statureCm()), limit.ceilingCm()));
     }
 
     static Optional<String> when(boolean broken, String sentence) {
         return broken ? Optional.of(sentence) : Optional.empty();
+    }
+
+    /** The sentence is made only where it is needed: most limits are kept. */
+    private static Optional<String> when(boolean broken, Supplier<String> sentence) {
+        return broken ? Optional.of(sentence.get()) : Optional.empty();
     }
 
     private Breaking() {}
