@@ -11,7 +11,11 @@ interface Rule {
             new EasyForms(),
             new WholeWords(),
             new PlainWords(),
+            new ShortLines(),
+            new VerbFirst(),
+            new EverydayWords(),
             new SoundFaults(),
+            new SourcedClaims(),
             new SoundDose(),
             new SoundPoses());
 
