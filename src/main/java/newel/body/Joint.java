@@ -7,5 +7,10 @@ public enum Joint {
     LOW_BACK,
     HIP,
     KNEE,
-    ANKLE
+    ANKLE;
+
+    /** A left and a right one. */
+    public boolean sided() {
+        return this != LOW_BACK;
+    }
 }

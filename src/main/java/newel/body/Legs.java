@@ -46,23 +46,29 @@ final class Legs {
 
     /** Lowers or shifts the pelvis until every placed foot is within a leg's reach of its hip. */
     static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis) {
+        TrunkAt trunk = TrunkAt.of(pose, Vec.ZERO);
         Vec at = pelvis;
         for (int pass = 0; pass < 8; pass++) {
+            Vec before = at;
             for (Side side : Side.values()) {
                 Foot foot = contacts.foot(side);
                 if (foot.placed()) {
-                    at = pulled(pose, side, ankle(foot, side), at);
+                    at = pulled(trunk.hip(side), ankle(foot, side), at);
                 }
+            }
+            if (at == before) {
+                break;
             }
         }
         return at;
     }
 
-    private static Vec pulled(Pose pose, Side side, Vec ankle, Vec pelvis) {
-        Vec hip = TrunkAt.of(pose, pelvis).hip(side);
+    /** @param hip from the pelvis */
+    private static Vec pulled(Vec hip, Vec ankle, Vec pelvis) {
         double most = ALMOST_STRAIGHT * (Build.THIGH + Build.SHANK);
-        double length = hip.distance(ankle);
-        return length <= most ? pelvis : pelvis.plus(ankle.minus(hip).unit().times(length - most));
+        Vec way = ankle.minus(pelvis.plus(hip));
+        double length = way.length();
+        return length <= most ? pelvis : pelvis.plus(way.unit().times(length - most));
     }
 
     /** The leg's angles as solved. */

@@ -18,7 +18,7 @@ final class Motions {
         Pose pose = posed.pose();
         arms(angles, posed);
         legs(angles, pose);
-        both(angles, Motion.KNEE_BEND_LOADED, side -> loadedKnee(posed, side));
+        loadedKnees(angles, posed);
         spine(angles, pose);
         return angles;
     }
@@ -67,11 +67,18 @@ final class Motions {
         both(angles, Motion.ANKLE_DOWN, side -> -pose.leg(side).ankle());
     }
 
-    private static double loadedKnee(Posed posed, Side side) {
-        boolean standing = posed.contacts().ground() == Ground.FEET;
-        boolean loaded =
-                standing && Carried.of(posed, Masses.WINTER).foot(side).push().y() > LOADED;
-        return loaded ? posed.pose().leg(side).knee() : 0;
+    private static void loadedKnees(Map<Motion, Peak> angles, Posed posed) {
+        if (posed.contacts().ground() != Ground.FEET) {
+            angles.put(Motion.KNEE_BEND_LOADED, Peak.ZERO);
+            return;
+        }
+        Carried carried = Carried.of(posed, Masses.WINTER);
+        both(
+                angles,
+                Motion.KNEE_BEND_LOADED,
+                side -> carried.foot(side).push().y() > LOADED
+                        ? posed.pose().leg(side).knee()
+                        : 0);
     }
 
     private static void spine(Map<Motion, Peak> angles, Pose pose) {

@@ -63,7 +63,8 @@ public final class Statics {
         Moments moments = new Moments(posed, masses);
         Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
         for (Joint joint : Joint.values()) {
-            loads.put(joint, new Peak(moments.size(joint, Side.LEFT), moments.size(joint, Side.RIGHT)));
+            double left = moments.size(joint, Side.LEFT);
+            loads.put(joint, new Peak(left, joint.sided() ? moments.size(joint, Side.RIGHT) : left));
         }
         return loads;
     }
