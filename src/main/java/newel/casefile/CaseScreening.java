@@ -76,7 +76,7 @@ final class CaseScreening {
         note.ifPresent(each -> each.findings()
                 .forEach(finding -> list.addObject()
                         .put("urgency", CaseWriter.plain(each.urgency()))
-                        .put("reason", finding)
+                        .put("reason", finding.text() + " (" + finding.rule().citation() + ")")
                         .put("to", each.to())));
         return list;
     }

@@ -132,8 +132,10 @@ final class Breaking {
         if (home.containsAll(variant.kit())) {
             return Optional.empty();
         }
-        String missing = Wording.list(variant.kit().stream().filter(kit -> !home.contains(kit)));
-        return Optional.of("Needs " + missing + ", which the home does not have");
+        return Optional.of(Wording.needs(variant.kit().stream()
+                .filter(kit -> !home.contains(kit))
+                .sorted()
+                .toList()));
     }
 
     private static Optional<String> ceiling(Limit.Ceiling limit, Asked asked) {

@@ -41,7 +41,7 @@ public final class Fitting {
         for (Bound bound : limits.bounds()) {
             Breaking.how(bound.limit(), asked)
                     .ifPresent(how -> reasons.add(
-                            new Reason(bound.limit(), bound.limitation(), how + " (" + bound.whose() + ").")));
+                            new Reason(bound.limit(), bound.limitation(), how + " " + bound.whose() + ".")));
         }
         return List.copyOf(reasons);
     }

@@ -25,6 +25,11 @@ public record Limitation(
         return new Limitation(other, preset, words, side, source, since, review, limits, cautions);
     }
 
+    /** The same preset on the same side; limits of one's own are the same when they ask the same. */
+    public boolean saysTheSame(Limitation other) {
+        return preset.equals(other.preset) && side == other.side && (!preset.isEmpty() || limits.equals(other.limits));
+    }
+
     public enum Source {
         CLIENT,
         INSTRUCTOR,

@@ -36,6 +36,7 @@ final class PresetReader {
         return new Preset(
                 id,
                 node.path("name").asText(),
+                node.path("spoken").asText(id.replace('-', ' ')),
                 node.path("sided").asBoolean(),
                 node.path("weeks").asInt(),
                 restrictions,

@@ -10,13 +10,8 @@ final class Whose {
     private Whose() {}
 
     static String of(Limitation limitation) {
-        return title(limitation) + ", logged " + DAY.format(limitation.since()) + ", " + from(limitation.source());
-    }
-
-    private static String title(Limitation limitation) {
-        return limitation.preset().isEmpty()
-                ? limitation.words().strip()
-                : limitation.preset().replace('-', ' ');
+        return Called.within(limitation) + ", logged " + DAY.format(limitation.since()) + ", "
+                + from(limitation.source());
     }
 
     private static String from(Limitation.Source source) {

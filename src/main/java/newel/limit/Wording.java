@@ -1,11 +1,12 @@
 package newel.limit;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import newel.body.Motion;
 import newel.body.Side;
+import newel.catalogue.Kit;
 
 /** Turns what was broken into a plain sentence. */
 final class Wording {
@@ -24,8 +25,23 @@ final class Wording {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    static String list(Stream<? extends Enum<?>> constants) {
-        return constants.sorted().map(Wording::plain).collect(Collectors.joining(", "));
+    /** "Needs a chair and a towel; there are none" */
+    static String needs(List<Kit> missing) {
+        boolean one = missing.size() == 1 && missing.getFirst() != Kit.STAIRS;
+        String last = one(missing.getLast());
+        String before =
+                missing.stream().limit(missing.size() - 1).map(Wording::one).collect(Collectors.joining(", "));
+        return "Needs " + (before.isEmpty() ? last : before + " and " + last)
+                + (one ? "; there is none" : "; there are none");
+    }
+
+    private static String one(Kit kit) {
+        return switch (kit) {
+            case ARMCHAIR -> "an armchair";
+            case STAIRS -> "stairs";
+            case WALL -> "a free wall";
+            case CHAIR, TOWEL, COUNTER, STEP, CUSHION, BAG, BOTTLE, BAND, BED -> "a " + plain(kit);
+        };
     }
 
     static String degrees(double degrees) {

@@ -2,6 +2,7 @@ package newel.referral;
 
 import java.time.LocalDate;
 import java.util.List;
+import newel.screen.Finding;
 import newel.screen.Urgency;
 
 /**
@@ -10,7 +11,7 @@ import newel.screen.Urgency;
  * @param to who should read it
  * @param situation one sentence: why this is written and what is asked
  * @param background what the client told, and says that it was told
- * @param findings what was found, each with its figure
+ * @param findings what was found, each with its figure; the rules behind them are for the instructor, not for the paper
  * @param question the one question
  * @param meanwhile what goes on until the answer is there
  */
@@ -22,7 +23,7 @@ public record Note(
         LocalDate birthDate,
         String situation,
         List<String> background,
-        List<String> findings,
+        List<Finding> findings,
         String question,
         String meanwhile,
         String consent) {}

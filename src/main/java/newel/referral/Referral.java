@@ -79,20 +79,15 @@ public final class Referral {
                         client.profile().age(today));
     }
 
-    private static List<String> findings(Screening screening) {
-        Set<String> lines = new LinkedHashSet<>();
-        screening.readiness().reasons().stream().map(Referral::line).forEach(lines::add);
+    private static List<Finding> findings(Screening screening) {
+        Set<Finding> found = new LinkedHashSet<>(screening.readiness().reasons());
         if (screening.atRest() instanceof AtRest.Hold || screening.atRest() instanceof AtRest.LightOnly) {
-            screening.atRest().reasons().stream().map(Referral::line).forEach(lines::add);
+            found.addAll(screening.atRest().reasons());
         }
         if (screening.falls().level() == FallsLevel.HIGH) {
-            screening.falls().reasons().stream().map(Referral::line).forEach(lines::add);
+            found.addAll(screening.falls().reasons());
         }
-        return List.copyOf(lines);
-    }
-
-    private static String line(Finding finding) {
-        return "%s (%s)".formatted(finding.text(), finding.rule().citation());
+        return List.copyOf(found);
     }
 
     private static String question(Screening screening) {

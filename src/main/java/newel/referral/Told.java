@@ -1,17 +1,22 @@
 package newel.referral;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import newel.client.Answer;
 import newel.client.Answers;
 import newel.client.Client;
 import newel.client.Disease;
 import newel.client.FallsAnswers;
+import newel.limit.Called;
 import newel.limit.Limitation;
 
 /** What the client told, line by line. What was not asked is said to be not known, never to be absent. */
 final class Told {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
     static List<String> lines(Client client) {
         List<String> told = new ArrayList<>();
         told.add("Known illness, as told by the client: "
@@ -22,7 +27,7 @@ final class Told {
                 + word(client.readiness().pulseLoweringMedicine()) + ".");
         told.add("Falls in the last 12 months, as told: " + falls(client.falls()) + ".");
         for (Limitation each : client.limitations()) {
-            told.add("Logged: " + each.words() + ", since " + each.since() + ".");
+            told.add("Logged: " + Called.of(each) + ", since " + DAY.format(each.since()) + ".");
         }
         return List.copyOf(told);
     }

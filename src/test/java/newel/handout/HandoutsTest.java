@@ -42,6 +42,27 @@ class HandoutsTest {
     }
 
     @Test
+    void no_part_of_anybodys_paper_reads_harder_than_grade_six() {
+        for (Client person : People.all()) {
+            List<Graded> hard =
+                    Graded.of(handout(person)).stream().filter(Graded::tooHard).toList();
+
+            assertEquals(List.of(), hard, person.profile().name());
+        }
+    }
+
+    @Test
+    void a_part_that_reads_too_hard_names_its_hardest_line() {
+        String hard = "Considerably facilitates independent ambulatory activities.";
+
+        assertEquals(
+                new Graded("Walk", Reading.of(List.of("Sit down.", hard)).grade(), hard),
+                Graded.graded("Walk", List.of("Sit down.", hard)));
+        assertTrue(Graded.graded("Walk", List.of("Sit down.", hard)).tooHard());
+        assertEquals("", Graded.graded("Sit", List.of("Sit down.")).hardest());
+    }
+
+    @Test
     void a_trimmed_movement_says_how_far_and_is_drawn_so() {
         Sheet trimmed = handout(People.painfulShoulder()).parts().stream()
                 .flatMap(part -> part.sheets().stream())

@@ -54,8 +54,8 @@ class FittingTest {
         assertEquals(
                 List.of(
                         "Is done standing (cannot stand, logged 3 March 2026, from the client).",
-                        "Needs towel, which the home does not have (at home).",
-                        "Takes effort 4 of 10; the limit is 2 (at home)."),
+                        "Needs a towel; there is none at home.",
+                        "Takes effort 4 of 10; the limit is 2 at home."),
                 texts(not.reasons()));
     }
 
@@ -127,7 +127,7 @@ class FittingTest {
 
         assertTrue(texts(FITTING.broken(press, Share.WHOLE, Limits.of(List.of(), List.of(low))))
                 .get(0)
-                .matches("Reaches \\d+ cm high; the ceiling is at 190 cm \\(at home\\)\\."));
+                .matches("Reaches \\d+ cm high; the ceiling is at 190 cm at home\\."));
         assertEquals(List.of(), FITTING.broken(press, Share.WHOLE, Limits.of(List.of(), List.of(high))));
     }
 
@@ -152,7 +152,7 @@ class FittingTest {
 
         assertEquals(List.of(), FITTING.broken(standing, Share.WHOLE, limits));
         assertEquals(
-                List.of("Goes down to the floor (cannot get to floor, logged 3 March 2026, from the client)."),
+                List.of("Goes down to the floor (cannot get down to the floor, logged 3 March 2026, from the client)."),
                 texts(new Fitting(VariantDemands.ofBody()).broken(onTheFloor(standing), Share.WHOLE, limits)));
     }
 
@@ -185,7 +185,7 @@ class FittingTest {
         Variant step = variant("steptouch-free");
 
         assertEquals(
-                List.of("Needs 2 metres of clear floor; there are 1.5 (at home)."),
+                List.of("Needs 2 metres of clear floor; there are 1.5 at home."),
                 texts(FITTING.broken(step, Share.WHOLE, Limits.of(List.of(), List.of(new Limit.ClearSpace(1.5))))));
         assertEquals(
                 List.of(), FITTING.broken(step, Share.WHOLE, Limits.of(List.of(), List.of(new Limit.ClearSpace(2)))));
@@ -212,7 +212,7 @@ class FittingTest {
         Limits limits = Limits.of(List.of(client, looser, clinician));
 
         assertEquals(
-                List.of("Raise, logged 3 March 2026, ordered by a clinician"),
+                List.of("(Raise, logged 3 March 2026, ordered by a clinician)"),
                 limits.bounds().stream().map(Bound::whose).toList());
         assertEquals(List.of(new Limit.Angle(Motion.SHOULDER_RAISE, Sided.RIGHT, 80)), limits.limits());
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import newel.client.Client;
+import newel.limit.Called;
 import newel.limit.Limitation;
-import newel.limit.Sided;
 import newel.screen.AtRest;
 import newel.screen.Readiness;
 import newel.screen.Screening;
@@ -39,23 +39,8 @@ public record ClientHeader(
     private static List<String> mind(Client client) {
         return client.limitations().stream()
                 .sorted(Comparator.comparing(each -> each.source() != Limitation.Source.CLINICIAN))
-                .map(ClientHeader::words)
+                .map(Called::of)
                 .toList();
-    }
-
-    /** What it is, on which side, and in whose words. */
-    static String words(Limitation limitation) {
-        String side = limitation.side() == Sided.BOTH
-                ? ""
-                : ", " + limitation.side().name().toLowerCase(Locale.ROOT) + " side";
-        String said = limitation.words();
-        if (limitation.preset().isEmpty()) {
-            return said + side;
-        }
-        String title = limitation.preset().replace('-', ' ');
-        boolean same = said.toLowerCase(Locale.ROOT).startsWith(title.split(" ")[0]);
-        String what = Character.toUpperCase(title.charAt(0)) + title.substring(1) + side;
-        return same ? said + side : what + " (“" + said + "”)";
     }
 
     private static String readiness(Screening screening) {

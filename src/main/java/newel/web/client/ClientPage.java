@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import newel.client.Client;
 import newel.client.Goal;
+import newel.limit.Called;
 import newel.limit.Limitation;
+import newel.screen.Finding;
 import newel.screen.Screening;
 import newel.web.limitation.MotionWords;
 
@@ -14,16 +16,13 @@ import newel.web.limitation.MotionWords;
 public record ClientPage(
         ClientHeader header,
         List<String> face,
-        List<Because> reasons,
+        List<Finding> reasons,
         String falls,
         List<Minded> minded,
         List<String> goals,
         boolean program,
         boolean drafted,
         String standing) {
-
-    /** @param known how the rule is known */
-    public record Because(String text, String source, String known) {}
 
     public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
 
@@ -34,12 +33,7 @@ public record ClientPage(
         return new ClientPage(
                 ClientHeader.of(client, today),
                 screening.face(),
-                screening.reasons().stream()
-                        .map(each -> new Because(
-                                each.text(),
-                                each.rule().citation(),
-                                each.rule().known().words()))
-                        .toList(),
+                screening.reasons(),
                 screening.falls().level().words(),
                 client.limitations().stream().map(ClientPage::minded).toList(),
                 client.wishes().goals().stream().map(Goal::words).toList(),
@@ -57,7 +51,7 @@ public record ClientPage(
         String review = each.review() == null ? "no review set" : "look again on " + DAY.format(each.review());
         return new Minded(
                 each.id(),
-                ClientHeader.words(each),
+                Called.of(each),
                 "Since %s, %s, %s.".formatted(DAY.format(each.since()), who, review),
                 each.limits().stream().map(MotionWords::of).toList(),
                 each.cautions());

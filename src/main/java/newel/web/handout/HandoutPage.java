@@ -1,6 +1,9 @@
 package newel.web.handout;
 
 import java.util.List;
+import java.util.Locale;
+import newel.catalogue.Reading;
+import newel.handout.Graded;
 import newel.handout.Handout;
 
 /**
@@ -18,6 +21,34 @@ public record HandoutPage(Handout handout, String made, String back, List<String
         return java.util.stream.IntStream.rangeClosed(1, handout.weeks())
                 .boxed()
                 .toList();
+    }
+
+    /** How hard it reads, part by part, for the instructor; nothing on the client's own page. */
+    public List<Graded> grades() {
+        return own() ? List.of() : Graded.of(handout);
+    }
+
+    public List<Graded> tooHard() {
+        return grades().stream().filter(Graded::tooHard).toList();
+    }
+
+    public static String plain(double score) {
+        return String.format(Locale.ROOT, "%.1f", score);
+    }
+
+    public String wholeGrade() {
+        return plain(Graded.whole(handout).grade());
+    }
+
+    /** The other published scores of the whole paper in a line. */
+    public String otherScores() {
+        Reading whole = Graded.whole(handout);
+        return "Flesch reading ease %s (90 and over is very easy), fog %s, SMOG %s%s."
+                .formatted(
+                        plain(whole.ease()),
+                        plain(whole.fog()),
+                        plain(whole.smog()),
+                        whole.smogIsEstimate() ? " (an estimate: there are fewer than 30 sentences)" : "");
     }
 
     public String size() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.limit.Presets;
 import newel.store.Ids;
@@ -48,7 +49,7 @@ record Entries(Presets presets) {
         for (int number : numbers(draft)) {
             String words = parse(draft, number)
                     .value()
-                    .map(each -> each.words() + side(each))
+                    .map(Called::of)
                     .orElse("One that cannot be read any more: remove it and take it down again");
             told.add(new IntakePage.Added(number, words));
         }
@@ -61,17 +62,16 @@ record Entries(Presets presets) {
                 .anyMatch(number -> parse(draft, number).value().isEmpty());
     }
 
-    private static String side(Limitation limitation) {
-        return switch (limitation.side()) {
-            case LEFT -> ", left side";
-            case RIGHT -> ", right side";
-            case BOTH -> "";
-        };
-    }
-
     List<Limitation> all(Typed draft) {
         return numbers(draft).stream()
                 .map(number -> parse(draft, number).value().orElseThrow())
+                .toList();
+    }
+
+    /** Those that can be read. */
+    List<Limitation> readable(Typed draft) {
+        return numbers(draft).stream()
+                .flatMap(number -> parse(draft, number).value().stream())
                 .toList();
     }
 

@@ -6,8 +6,10 @@ import io.javalin.http.NotFoundResponse;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import newel.client.Client;
 import newel.client.ClientId;
+import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.limit.Presets;
 import newel.store.ClientStore;
@@ -142,7 +144,8 @@ public final class IntakeRoutes implements Routes {
     }
 
     private void add(Context ctx, ClientStore.Opened opened, Typed draft, Typed typed, String go) {
-        Parsed<Limitation> parsed = entries.form().parse(typed, Ids.next(), practice.today());
+        Parsed<Limitation> parsed =
+                entries.form().parseNew(typed, Ids.next(), practice.today(), holding(opened, draft));
         if (parsed.value().isEmpty()) {
             Typed kept = draft.with(typed.under(Entries.NEW));
             stores.drafts().keep(opened.id(), kept.values());
@@ -152,8 +155,14 @@ public final class IntakeRoutes implements Routes {
         }
         stores.drafts()
                 .keep(opened.id(), entries.added(draft, typed, practice.today()).values());
-        Note.leave(ctx, "Taken down: " + parsed.value().get().words() + ".");
+        Note.leave(ctx, "Taken down: " + Called.of(parsed.value().get()) + ".");
         ctx.redirect(base(opened.id()) + "/" + (go.equals("add") ? "limitations" : "check"));
+    }
+
+    /** What holds already and what was taken down before. */
+    private List<Limitation> holding(ClientStore.Opened opened, Typed draft) {
+        return Stream.concat(stores.limitations().of(opened.id()).stream(), entries.readable(draft).stream())
+                .toList();
     }
 
     private void finish(Context ctx) {

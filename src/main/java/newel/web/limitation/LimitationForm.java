@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import newel.body.Motion;
+import newel.limit.Called;
 import newel.limit.Limit;
 import newel.limit.Limitation;
 import newel.limit.Preset;
@@ -14,6 +16,7 @@ import newel.limit.Sided;
 import newel.web.form.Ask;
 import newel.web.form.Asking;
 import newel.web.form.Choice;
+import newel.web.form.Faults;
 import newel.web.form.Parsed;
 import newel.web.form.Reading;
 import newel.web.form.Span;
@@ -134,6 +137,23 @@ public final class LimitationForm {
                 ? own(reading, id, side, words, source, since, review)
                 : reading.result(
                         () -> preset.limitation(id, plain(words), side, source, since, day(preset, review, today)));
+    }
+
+    /** As typed, unless the same holds already. */
+    public Parsed<Limitation> parseNew(Typed typed, String id, LocalDate today, List<Limitation> holding) {
+        Parsed<Limitation> parsed = parse(typed, id, today);
+        Optional<Limitation> same = parsed.value()
+                .flatMap(limitation ->
+                        holding.stream().filter(limitation::saysTheSame).findFirst());
+        if (same.isEmpty()) {
+            return parsed;
+        }
+        Faults faults = new Faults();
+        faults.wrong(
+                prefix + "what",
+                "This is logged already: %s. Change or end that one, or choose another side."
+                        .formatted(Called.of(same.get())));
+        return new Parsed<>(Optional.empty(), faults);
     }
 
     /** A weak side and a pacemaker's side are one side by their nature. */

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import newel.client.Client;
 import newel.client.ClientId;
+import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.limit.Presets;
 import newel.store.Ids;
@@ -62,17 +63,15 @@ public final class LimitationRoutes implements Routes {
     private void log(Context ctx) {
         Client client = client(ctx);
         Typed typed = Typed.of(ctx);
-        Parsed<Limitation> parsed = form.parse(typed, Ids.next(), practice.today());
+        Parsed<Limitation> parsed = form.parseNew(typed, Ids.next(), practice.today(), client.limitations());
         if (parsed.value().isEmpty()) {
             pages.refuse(ctx, "limitation/new.jte", page(client, typed, parsed.faults()));
             return;
         }
-        stores.limitations().add(client.id(), parsed.value().get());
+        Limitation limitation = parsed.value().get();
+        stores.limitations().add(client.id(), limitation);
         boolean program = stores.programs().of(client.id()).isPresent();
-        Note.leave(
-                ctx,
-                "Logged: " + parsed.value().get().words() + ".",
-                at(client, parsed.value().get().id(), "end"));
+        Note.leave(ctx, "Logged: " + Called.of(limitation) + ".", at(client, limitation.id(), "end"));
         ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
     }
 
@@ -129,12 +128,16 @@ public final class LimitationRoutes implements Routes {
         ctx.redirect("/clients/" + client.id().value());
     }
 
+    /** Not where the same was logged anew meanwhile. */
     private void resume(Context ctx) {
         Client client = client(ctx);
-        if (!stores.limitations().resume(client.id(), ctx.pathParam("limitation"))) {
-            throw new NotFoundResponse();
+        Limitation limitation = limitation(ctx, client);
+        boolean anew = client.limitations().stream()
+                .anyMatch(each -> !each.id().equals(limitation.id()) && each.saysTheSame(limitation));
+        if (!anew) {
+            stores.limitations().resume(client.id(), limitation.id());
         }
-        Note.leave(ctx, "It holds again.");
+        Note.leave(ctx, anew ? "It was logged anew meanwhile and holds already." : "It holds again.");
         ctx.redirect("/clients/" + client.id().value());
     }
 

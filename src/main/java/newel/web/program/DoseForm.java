@@ -7,6 +7,9 @@ import newel.web.form.Typed;
 
 /** Sets, repetitions and seconds as typed; the most of each is a design choice that keeps slips of the finger out. */
 final class DoseForm {
+    /** The field that stands first, for what is about the whole dose. */
+    static final String FIRST = "repetitions";
+
     private static final int MOST_SETS = 5;
     private static final int MOST_REPETITIONS = 60;
     private static final int MOST_SECONDS = 600;
@@ -17,7 +20,7 @@ final class DoseForm {
         int repetitions = number(typed, "repetitions", "Times", 0, MOST_REPETITIONS, faults);
         int seconds = number(typed, "seconds", "Seconds", 0, MOST_SECONDS, faults);
         if (faults.none() && repetitions == 0 && seconds == 0) {
-            faults.wrong("repetitions", "Give how many times, or how many seconds, or both.");
+            faults.wrong(FIRST, "Give how many times, or how many seconds, or both.");
         }
         return Parsed.of(faults, () -> new Dose(sets, repetitions, seconds));
     }

@@ -10,6 +10,7 @@ import newel.store.Stores;
 import newel.web.Pages;
 import newel.web.Practice;
 import newel.web.Routes;
+import newel.web.form.Faults;
 import newel.web.form.Parsed;
 import newel.web.form.Typed;
 
@@ -34,17 +35,22 @@ public final class ItemRoutes implements Routes {
         routes.post(AT + "/removal", this::remove);
     }
 
+    /** Faulty or too much: what was typed stays in its fields. */
     private void dose(Context ctx) {
         Known known = knowing.known(ctx);
         String movement = movement(ctx, known);
-        Parsed<Dose> parsed = DoseForm.parse(Typed.of(ctx));
+        Typed typed = Typed.of(ctx);
+        Parsed<Dose> parsed = DoseForm.parse(typed);
         if (parsed.value().isEmpty()) {
-            keeping.refuse(ctx, known, parsed.faults().all().getFirst().message());
+            Faults.Fault fault = parsed.faults().all().getFirst();
+            keeping.refuse(ctx, known, new Refusal(fault.message(), movement, fault.field(), typed));
+            return;
+        }
+        Edit edit = editing(known).dose(session(known), movement, parsed.value().get());
+        if (edit instanceof Edit.Refused refused) {
+            keeping.refuse(ctx, known, new Refusal(refused.why(), movement, DoseForm.FIRST, typed));
         } else {
-            keeping.keep(
-                    ctx,
-                    known,
-                    editing(known).dose(session(known), movement, parsed.value().get()));
+            keeping.keep(ctx, known, edit);
         }
     }
 

@@ -21,7 +21,7 @@ final class Keeping {
         this.programPages = new ProgramPages(knowing.practice().catalogue());
     }
 
-    void show(Context ctx, Known known, Version version, String fault) {
+    void show(Context ctx, Known known, Version version, Refusal refusal) {
         String link = knowing.stores()
                 .links()
                 .of(known.program().id())
@@ -30,18 +30,18 @@ final class Keeping {
         pages.show(
                 ctx,
                 "program/show.jte",
-                programPages.page(known, version, knowing.practice().today(), fault, link));
+                programPages.page(known, version, knowing.practice().today(), refusal, link));
     }
 
-    void refuse(Context ctx, Known known, String why) {
+    void refuse(Context ctx, Known known, Refusal refusal) {
         ctx.status(REFUSED);
-        show(ctx, known, known.program().newest(), why);
+        show(ctx, known, known.program().newest(), refusal);
     }
 
     /** The next version, unless somebody changed the program since the page was shown. */
     void keep(Context ctx, Known known, Edit edit) {
         switch (edit) {
-            case Edit.Refused refused -> refuse(ctx, known, refused.why());
+            case Edit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
             case Edit.Made made -> {
                 Version before = known.program().newest();
                 Version next = before.next(knowing.practice().today(), made.reason(), made.session());
@@ -63,6 +63,6 @@ final class Keeping {
                 ctx,
                 now,
                 now.program().newest(),
-                "The program was changed in the meantime. This is how it is now; make your change again.");
+                Refusal.of("The program was changed in the meantime. This is how it is now; make your change again."));
     }
 }

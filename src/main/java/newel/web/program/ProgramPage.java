@@ -9,6 +9,7 @@ import newel.web.client.ClientHeader;
  *
  * @param face what waits or is withheld, as screening says; empty when nothing is
  * @param fault what stood against the last act, empty when nothing did
+ * @param faultAt id of the field that it is about, empty for none
  * @param open the newest version, which may be changed
  */
 public record ProgramPage(
@@ -16,6 +17,7 @@ public record ProgramPage(
         String base,
         List<String> face,
         String fault,
+        String faultAt,
         boolean open,
         int number,
         String made,
@@ -32,8 +34,12 @@ public record ProgramPage(
 
     public record Part(int index, String title, String note, String length, boolean adds, List<Row> rows) {}
 
+    /** One number of a dose as it stands or was typed. */
+    public record Box(String id, String name, String label, String value, boolean wrong) {}
+
     /**
      * @param clock minutes and seconds from the start
+     * @param doseFault why the typed dose was refused, empty when it was not
      * @param easier the nearest fitting step down, or null
      * @param harder the nearest fitting step up, or null
      */
@@ -43,9 +49,8 @@ public record ProgramPage(
             Picture picture,
             String name,
             String dose,
-            int sets,
-            int repetitions,
-            int seconds,
+            List<Box> doseBoxes,
+            String doseFault,
             String range,
             List<String> why,
             String override,

@@ -45,19 +45,20 @@ final class ProgramPages {
         this.timing = new Timing(catalogue);
     }
 
-    ProgramPage page(Known known, Version version, LocalDate today, String fault, String link) {
-        boolean open = version.number() == known.program().newest().number();
+    ProgramPage page(Known known, Version version, LocalDate today, Refusal refusal, String link) {
+        boolean open = isOpen(known, version);
         return new ProgramPage(
                 ClientHeader.of(known.client(), today),
                 "/clients/" + known.client().id().value() + "/program",
                 known.screening().face(),
-                fault,
+                refusal.why(),
+                refusal.at(),
                 open,
                 version.number(),
                 version.made().format(DAY),
                 version.reason(),
                 minutes(timing.session(version.session())),
-                parts(known, version, open),
+                parts(known, version, refusal),
                 leftOut(version),
                 week(version),
                 days(version),
@@ -67,7 +68,12 @@ final class ProgramPages {
                 Timing.WATER_BREAK);
     }
 
-    private List<ProgramPage.Part> parts(Known known, Version version, boolean open) {
+    private static boolean isOpen(Known known, Version version) {
+        return version.number() == known.program().newest().number();
+    }
+
+    private List<ProgramPage.Part> parts(Known known, Version version, Refusal refusal) {
+        boolean open = isOpen(known, version);
         Map<String, Integer> clock = timing.clock(version.session());
         List<ProgramPage.Part> parts = new ArrayList<>();
         int round = 1;
@@ -77,7 +83,7 @@ final class ProgramPages {
                     ? block.kind().words() + " " + round++
                     : block.kind().words();
             List<ProgramPage.Row> rows = block.items().stream()
-                    .map(item -> row(known.suiting(), item, clock.get(item.movement()), open))
+                    .map(item -> row(known.suiting(), item, clock.get(item.movement()), open, refusal))
                     .toList();
             parts.add(new ProgramPage.Part(parts.size(), title, note(block), minutes(timing.block(block)), open, rows));
         }
@@ -95,7 +101,8 @@ final class ProgramPages {
         };
     }
 
-    private ProgramPage.Row row(Suiting suiting, Item item, int seconds, boolean open) {
+    private ProgramPage.Row row(Suiting suiting, Item item, int seconds, boolean open, Refusal refusal) {
+        boolean refused = refusal.movement().equals(item.movement());
         Variant variant = catalogue.variant(item.variant()).orElseThrow();
         return new ProgramPage.Row(
                 item.movement(),
@@ -103,9 +110,8 @@ final class ProgramPages {
                 Pictures.of(variant, item.share()),
                 variant.name(),
                 DoseWords.of(item.dose(), variant.sides()),
-                item.dose().sets(),
-                item.dose().repetitions(),
-                item.dose().seconds(),
+                refused ? DoseBoxes.typed(refusal) : DoseBoxes.of(item),
+                refused ? refusal.why() : "",
                 RangeWords.of(item.share()),
                 why(item),
                 item.override(),

@@ -47,7 +47,7 @@ public final class ProgramRoutes implements Routes {
             pages.show(ctx, "program/none.jte", NoProgramPage.of(client, practice.today()));
         } else {
             keeping.show(
-                    ctx, knowing.known(client, program.get()), program.get().newest(), "");
+                    ctx, knowing.known(client, program.get()), program.get().newest(), Refusal.NONE);
         }
     }
 
@@ -57,7 +57,7 @@ public final class ProgramRoutes implements Routes {
         Version version = known.program()
                 .version(number.matches("\\d{1,6}") ? Integer.parseInt(number) : 0)
                 .orElseThrow(NotFoundResponse::new);
-        keeping.show(ctx, known, version, "");
+        keeping.show(ctx, known, version, Refusal.NONE);
     }
 
     /** The first draft, or a new one that becomes the next version. */

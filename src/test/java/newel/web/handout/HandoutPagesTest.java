@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import newel.People;
+import newel.client.Client;
 import newel.client.ClientId;
 import newel.web.Browser;
 import newel.web.Cast;
@@ -18,6 +20,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class HandoutPagesTest {
+    /** How a source is known, and where it is from: nothing that a client or a doctor is helped by. */
+    private static final List<String> INTERNAL = List.of(
+            "read in a published copy", "from memory", "design choice", "common practice", "hold line", "et al.");
+
     @TempDir
     Path folder;
 
@@ -104,6 +110,60 @@ class HandoutPagesTest {
         assertEquals(
                 "Nothing has to be handed over today",
                 browser.get(fit + "/referral").text("main h2"));
+    }
+
+    @Test
+    void sources_stand_on_the_screen_and_not_in_the_letter() {
+        String client =
+                "/clients/" + Cast.add(running.stores, People.mustBeReferred()).value();
+
+        Browser.Page note = browser.get(client + "/referral");
+
+        assertTrue(note.text("nav .sources").contains("Riebe et al. 2015"), note.text("nav"));
+        for (String tag : INTERNAL) {
+            assertFalse(note.text("main").toLowerCase().contains(tag), tag);
+        }
+        assertTrue(note.text("main").contains("since 3 March 2026")
+                || !note.text("main").contains("Logged:"));
+        Browser.Page page = browser.get(client);
+        assertTrue(page.text(".sources").contains("read in a published copy"));
+        for (String tag : INTERNAL) {
+            assertFalse(page.text(".because").toLowerCase().contains(tag), tag);
+        }
+    }
+
+    @Test
+    void nobodys_own_page_shows_a_source_or_a_grade() {
+        for (Client person : People.all()) {
+            ClientId id = Cast.addWithProgram(running.stores, person);
+            String token = running.stores
+                    .links()
+                    .make(running.stores.programs().of(id).orElseThrow().id());
+
+            Browser.Page page = running.browser().get("/h/" + token);
+
+            for (String tag : INTERNAL) {
+                assertFalse(
+                        page.text("body").toLowerCase().contains(tag),
+                        person.profile().name() + ": " + tag);
+            }
+            assertEquals(0, page.html().select(".grades, .sources").size());
+        }
+    }
+
+    @Test
+    void the_instructor_sees_how_hard_each_movement_reads() {
+        ClientId id = Cast.addWithProgram(running.stores, People.painfulShoulder());
+
+        Browser.Page page = browser.get("/clients/" + id.value() + "/program/handout");
+
+        assertTrue(
+                page.text(".grades summary").matches("Reads at school grade \\d\\.\\d; 6 is the most"),
+                page.text(".grades"));
+        assertEquals(
+                page.html().select("article.movement, .movement").size() + 1,
+                page.html().select(".grades tbody tr").size());
+        assertEquals(0, page.html().select(".hold").size());
     }
 
     @Test

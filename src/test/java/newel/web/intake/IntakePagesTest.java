@@ -183,6 +183,25 @@ class IntakePagesTest {
     }
 
     @Test
+    void the_same_limitation_is_not_taken_down_twice() {
+        ClientId id = typedThrough();
+
+        Browser.Page again = browser.press(
+                browser.get(intake(id, "limitations")),
+                ON,
+                Map.of("entry-what", "frozen-shoulder", "entry-side", "left", "entry-source", "instructor"));
+
+        assertEquals(422, again.status());
+        assertEquals(
+                List.of(
+                        "This is logged already: Frozen shoulder, left side. Change or end that one, or choose another side."),
+                again.texts(".errors li"));
+        assertEquals(
+                List.of("frozen-shoulder", "left", "instructor"),
+                again.html().select("input[type=radio][checked]").eachAttr("value"));
+    }
+
+    @Test
     void an_unfinished_intake_stands_on_the_list_of_who_needs_something() {
         browser.press(browser.get("/clients/new"), ON, person());
 

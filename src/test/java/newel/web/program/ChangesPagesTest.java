@@ -84,7 +84,7 @@ class ChangesPagesTest {
 
     @Test
     void a_limitation_that_changes_nothing_says_so() {
-        Browser.Page changes = log("high-blood-pressure", "both");
+        Browser.Page changes = log("cannot-get-to-floor", "both");
 
         assertEquals("Everything still fits", changes.text("main h2"));
         assertEquals(
@@ -109,6 +109,50 @@ class ChangesPagesTest {
                 List.of(new Limit.Angle(newel.body.Motion.SHOULDER_RAISE, newel.limit.Sided.RIGHT, 80)),
                 logged.limits());
         assertEquals("Raises the arm to 80° at most", logged.words());
+    }
+
+    @Test
+    void the_same_limitation_is_not_logged_twice_while_it_holds() {
+        log("frozen-shoulder", "left");
+        int before = running.stores.limitations().of(id).size();
+
+        Browser.Page again = browser.press(
+                browser.get(client + "/limitations/new"),
+                "Log it",
+                Map.of(
+                        "limitation-what", "frozen-shoulder",
+                        "limitation-side", "left",
+                        "limitation-words", "Still stiff",
+                        "limitation-source", "client"));
+
+        assertEquals(422, again.status());
+        assertEquals(
+                List.of(
+                        "This is logged already: Frozen shoulder, left side (“It is stiff at night”). Change or end that one, or choose another side."),
+                again.texts(".errors li"));
+        assertEquals("Still stiff", again.html().select("textarea").text());
+        assertEquals(
+                List.of("frozen-shoulder", "left", "client"),
+                again.html().select("input[type=radio][checked]").eachAttr("value"));
+        assertEquals(before, running.stores.limitations().of(id).size());
+        log("frozen-shoulder", "right");
+        assertEquals(before + 1, running.stores.limitations().of(id).size());
+    }
+
+    @Test
+    void what_was_logged_anew_is_not_taken_up_a_second_time() {
+        log("frozen-shoulder", "left");
+        Limitation first = running.stores.limitations().of(id).getLast();
+        Browser.Page page = browser.get(client);
+        String token = page.html().select("[name=_token]").attr("value");
+        browser.post(client + "/limitations/" + first.id() + "/end", "_token=" + token);
+        log("frozen-shoulder", "left");
+        int before = running.stores.limitations().of(id).size();
+
+        Browser.Page told = browser.post(client + "/limitations/" + first.id() + "/resume", "_token=" + token);
+
+        assertEquals("It was logged anew meanwhile and holds already.", told.text(".note"));
+        assertEquals(before, running.stores.limitations().of(id).size());
     }
 
     @Test

@@ -8,9 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import newel.People;
+import newel.Shipped;
 import newel.catalogue.Dose;
 import newel.client.ClientId;
 import newel.compose.Item;
+import newel.compose.Suiting;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
@@ -69,7 +71,7 @@ class ProgramPagesTest {
                 .attr("value");
 
         Browser.Page next =
-                browser.press(page, "Harder: " + newel.Shipped.variant(harder).name(), Map.of());
+                browser.press(page, "Harder: " + Shipped.variant(harder).name(), Map.of());
 
         assertEquals(2, newest().number());
         assertTrue(newest().session().items().anyMatch(item -> item.variant().equals(harder)));
@@ -113,6 +115,57 @@ class ProgramPagesTest {
         assertEquals(
                 new Dose(1, 12, 0),
                 newest().session().item(first.movement()).orElseThrow().dose());
+    }
+
+    @Test
+    void a_refused_dose_stays_as_it_was_typed() {
+        Item first = newest().session().items().findFirst().orElseThrow();
+        String at = "dose-" + first.movement() + "-repetitions";
+        String act = program + "/items/" + first.movement() + "/dose";
+        String token = browser.get(program).html().select("[name=_token]").attr("value");
+
+        Browser.Page refused = browser.post(act, "_token=" + token + "&version=1&sets=2&repetitions=many&seconds=7");
+
+        assertEquals("#" + at, refused.html().select(".errors a").attr("href"));
+        var item = refused.html().getElementById(first.movement());
+        assertEquals(
+                List.of("many", "7", "2"), item.select(".dose-form label input").eachAttr("value"));
+        assertEquals(
+                "Error: Times must be a whole number from 0 to 60.",
+                item.select("#dose-" + first.movement() + "-fault").text());
+        assertEquals(List.of(at), item.select("[aria-invalid]").eachAttr("id"));
+        assertEquals(1, item.select("details.change[open]").size());
+        assertEquals(1, refused.html().select("details.change[open]").size());
+    }
+
+    @Test
+    void a_dose_that_is_too_much_says_why_and_stays_as_it_was_typed() {
+        ClientId sore = Cast.addWithProgram(running.stores, People.kneesAndPressure());
+        Dose huge = new Dose(5, 60, 600);
+        Suiting suiting = Shipped.suiting(running.stores.clients().find(sore).orElseThrow());
+        Item held = newest(sore)
+                .session()
+                .items()
+                .filter(item -> !suiting.broken(Shipped.variant(item.variant()), item.share(), huge)
+                        .isEmpty())
+                .findFirst()
+                .orElseThrow();
+        String base = "/clients/" + sore.value() + "/program";
+        String token = browser.get(base).html().select("[name=_token]").attr("value");
+
+        Browser.Page refused = browser.post(
+                base + "/items/" + held.movement() + "/dose",
+                "_token=" + token + "&version=1&sets=5&repetitions=60&seconds=600");
+
+        assertEquals(422, refused.status());
+        assertTrue(refused.text(".errors p").startsWith("This is too much: "), refused.text(".errors"));
+        assertEquals(
+                List.of("60", "600", "5"),
+                refused.html()
+                        .getElementById(held.movement())
+                        .select(".dose-form label input")
+                        .eachAttr("value"));
+        assertEquals(held, newest(sore).session().item(held.movement()).orElseThrow());
     }
 
     @Test
@@ -163,9 +216,9 @@ class ProgramPagesTest {
 
         assertTrue(older.text("main").contains("This is an older version, kept as it was."));
         assertEquals(0, older.html().select(".item form").size());
-        assertTrue(older.text(".items").contains(newel.Shipped.variant(gone).name()));
+        assertTrue(older.text(".items").contains(Shipped.variant(gone).name()));
         assertTrue(newer.text("[aria-labelledby=changed]")
-                .contains("Gone " + newel.Shipped.variant(gone).name()));
+                .contains("Gone " + Shipped.variant(gone).name()));
     }
 
     @Test
