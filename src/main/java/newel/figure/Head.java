@@ -38,7 +38,7 @@ final class Head {
         marks.add(new Mark.Outline(Tone.HAIR, Solid.edge(camera, hair), true));
         face(marks);
         ears(marks);
-        return new Piece("head", camera.see(skull.centre()).depth() + 0.02 * Camera.SCALE, marks);
+        return new Piece(Piece.What.HEAD, camera.see(skull.centre()).depth() + 0.02 * Camera.SCALE, marks);
     }
 
     private void face(List<Mark> marks) {

@@ -81,7 +81,7 @@ final class InHand {
                     List.of(camera.see(fist), camera.see(fist.plus(away).plus(Vec.UP.times(-TAIL)))),
                     TOWEL_WIDTH));
         }
-        return new Piece("towel", camera.see(right.towards(left, .5)).depth() - 0.02 * Camera.SCALE, marks);
+        return new Piece(Piece.What.THING, camera.see(right.towards(left, .5)).depth() - 0.02 * Camera.SCALE, marks);
     }
 
     /** A towel loops round the sole of the foot that is further from the floor or further forward. */
@@ -89,8 +89,7 @@ final class InHand {
         Vec right = posed.rightLeg().ball();
         Vec left = posed.leftLeg().ball();
         Vec sole = right.x() + right.y() > left.x() + left.y() ? right : left;
-        return Piece.of(
-                "towel",
+        return Piece.thing(
                 camera.see(sole).depth() + 2,
                 new Mark.Line(
                         Tone.TOWEL,
@@ -104,8 +103,7 @@ final class InHand {
     private Piece bag(ArmAt arm) {
         Vec top = arm.palm().plus(new Vec(0, -.07, 0));
         Vec bottom = arm.palm().plus(new Vec(0, -.16, 0));
-        return Piece.of(
-                "bag",
+        return Piece.thing(
                 camera.see(bottom).depth() - 2,
                 new Mark.Line(Tone.BAG, List.of(camera.see(arm.palm()), camera.see(top)), 2.5),
                 new Mark.Outline(
@@ -120,8 +118,7 @@ final class InHand {
 
     private Piece bottle(ArmAt arm) {
         Vec along = arm.hand().z().times(.045);
-        return Piece.of(
-                "bottle",
+        return Piece.thing(
                 camera.see(arm.palm()).depth() - 2,
                 new Mark.Outline(
                         Tone.BAG,
@@ -135,8 +132,7 @@ final class InHand {
 
     private Piece band(ArmAt arm, Side side) {
         Vec foot = posed.leg(side).ball();
-        return Piece.of(
-                "band",
+        return Piece.thing(
                 camera.see(arm.palm()).depth() - 1,
                 new Mark.Line(Tone.BAND, List.of(camera.see(arm.palm()), camera.see(foot)), 3));
     }

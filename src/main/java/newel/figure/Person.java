@@ -48,24 +48,25 @@ final class Person {
             Vec shoulder = posed.arm(side).shoulder();
             upper.add(Ellipsoid.ball(shoulder.towards(t.midShoulders(), 0.22), 0.036));
         }
-        return Piece.of(
-                "trunk",
+        return new Piece(
+                Piece.What.TRUNK,
                 camera.see(t.waist()).depth(),
-                limb(
-                        Tone.SKIN,
-                        Ellipsoid.ball(t.c7().plus(t.neckTurn().of(new Vec(0.012, 0, 0))), 0.036),
-                        Ellipsoid.ball(t.skullBase(), 0.031)),
-                limb(Tone.TROUSERS, hips, new Ellipsoid(t.lumbosacral(), t.lumbarTurn(), 0.07, 0.03, 0.082)),
-                limb(
-                        Tone.SHIRT,
-                        belly,
-                        new Ellipsoid(
-                                t.lumbosacral().plus(t.pelvisTurn().of(new Vec(0.012, -0.02, 0))),
-                                t.pelvisTurn(),
-                                0.077,
-                                0.03,
-                                0.088)),
-                new Mark.Outline(Tone.SHIRT, Solid.hull(camera, upper), true));
+                List.of(
+                        limb(
+                                Tone.SKIN,
+                                Ellipsoid.ball(t.c7().plus(t.neckTurn().of(new Vec(0.012, 0, 0))), 0.036),
+                                Ellipsoid.ball(t.skullBase(), 0.031)),
+                        limb(Tone.TROUSERS, hips, new Ellipsoid(t.lumbosacral(), t.lumbarTurn(), 0.07, 0.03, 0.082)),
+                        limb(
+                                Tone.SHIRT,
+                                belly,
+                                new Ellipsoid(
+                                        t.lumbosacral().plus(t.pelvisTurn().of(new Vec(0.012, -0.02, 0))),
+                                        t.pelvisTurn(),
+                                        0.077,
+                                        0.03,
+                                        0.088)),
+                        new Mark.Outline(Tone.SHIRT, Solid.hull(camera, upper), true)));
     }
 
     private static Vec at(Vec from, TrunkAt t, double ahead, double up) {
@@ -86,7 +87,7 @@ final class Person {
         marks.addAll(hand(a, side, far ? Tone.SKIN_FAR : Tone.SKIN));
         marks.add(limb(far ? Tone.SHIRT_FAR : Tone.SHIRT, ball(a.shoulder(), .037), ball(sleeve, .0335)));
         double depth = camera.see(a.elbow().towards(a.shoulder(), .4)).depth();
-        return new Piece("arm " + side, depth + camera.see(a.wrist()).depth() * 1e-3, marks);
+        return new Piece(Piece.What.arm(side), depth + camera.see(a.wrist()).depth() * 1e-3, marks);
     }
 
     /** Open along what it lies on, closed round what it holds. */
@@ -117,7 +118,7 @@ final class Person {
                 limb(cloth, ball(l.hip(), .058), ball(l.hip().towards(l.knee(), .4), .053), ball(l.knee(), .038)),
                 limb(cloth, ball(l.knee(), .038), ball(calf, .036), ball(hem, .0275)));
         return new Piece(
-                "leg " + side, camera.see(l.knee().towards(l.hip(), .25)).depth(), marks);
+                Piece.What.leg(side), camera.see(l.knee().towards(l.hip(), .25)).depth(), marks);
     }
 
     private Mark shoe(LegAt l, Side side) {
