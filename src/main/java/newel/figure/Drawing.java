@@ -3,51 +3,67 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import newel.body.Ground;
-import newel.body.KeyPose;
 import newel.body.Path;
 import newel.body.Posed;
+import newel.body.Vec;
 
-/** Draws a movement's key poses as frames at one scale: the ghost of the pose before, the scene, the arrows. */
+/** Draws a scene's key poses as frames at one scale: the ghost of the pose before, the scene, the arrows. */
 public final class Drawing {
-    private final Camera camera;
+    private final Scene scene;
     private final Path path;
-    private final Room room;
+    private final Optional<String> side;
+    private final double towel;
+    private final List<List<Vec>> loops;
 
-    public Drawing(double yaw, double pitch, boolean wallBehind, List<KeyPose> keyPoses) {
-        this.camera = new Camera(ViewPoint.yaw(yaw, keyPoses), pitch);
-        this.path = new Path(Telling.told(keyPoses));
-        this.room = new Room(camera, wallBehind, keyPoses);
+    public Drawing(Scene scene) {
+        this.scene = scene;
+        this.path = new Path(Telling.told(scene.keyPoses()));
+        this.side = Caption.side(scene, path);
+        this.towel = Towel.length(path.keys());
+        this.loops = Loop.of(scene);
     }
 
     public Picture picture(String title, String description) {
+        Camera camera = ViewPoint.of(scene);
         List<List<Mark>> drawn = new ArrayList<>();
         for (int key = 0; key < path.keys().size(); key++) {
-            drawn.add(marks(key));
+            drawn.add(marks(camera, key));
         }
-        return new Picture(title, description, Framing.framed(camera, drawn));
+        Framing framing = Framing.of(drawn, side);
+        List<Frame> frames = new ArrayList<>(framing.frames(drawn));
+        SecondView.of(camera, path)
+                .ifPresent(view -> frames.add(framing.also(marks(view.camera(), path.legs()), view.caption())));
+        return new Picture(title, description, scene.look().style(), frames);
     }
 
-    private List<Mark> marks(int key) {
+    private List<Mark> marks(Camera camera, int key) {
         Posed posed = path.keys().get(key);
         List<Mark> marks = new ArrayList<>();
         if (posed.contacts().ground() != Ground.BED) {
             marks.add(Shadow.under(camera, posed));
         }
-        pieces(key, posed).forEach(piece -> marks.addAll(piece.inOrder()));
+        List<Piece> figure = new Person(camera, posed, scene.look()).pieces();
+        pieces(camera, key, figure).forEach(piece -> marks.addAll(piece.inOrder()));
         if (key > 0) {
-            marks.addAll(new Trail(camera, path, key - 1).arrows());
+            marks.addAll(new Trail(camera, path, key - 1, scene.working(), figure, loops).arrows());
         }
         return marks;
     }
 
     /** From far to near. */
-    private List<Piece> pieces(int key, Posed posed) {
-        List<Piece> pieces = new ArrayList<>(room.pieces(posed));
-        pieces.addAll(new Person(camera, posed).pieces());
-        pieces.addAll(new InHand(camera, posed).pieces());
+    private List<Piece> pieces(Camera camera, int key, List<Piece> figure) {
+        Posed posed = path.keys().get(key);
+        Brush brush = new Brush(camera);
+        List<Piece> pieces = new ArrayList<>(figure);
+        pieces.addAll(new Room(camera, scene.things(), path.keys()).pieces());
+        pieces.addAll(new Underlay(brush, posed, scene.things()).pieces());
+        pieces.addAll(new Towel(brush, posed, scene.things(), towel).pieces());
+        pieces.addAll(new Carrying(brush, posed, scene.things()).pieces());
         if (key > 0) {
-            pieces.addAll(Ghosts.of(camera, path.keys().get(key - 1), posed));
+            Posed before = path.keys().get(key - 1);
+            pieces.addAll(Ghosts.of(camera, before, posed, scene.look()));
         }
         pieces.sort(Comparator.comparingDouble(Piece::depth));
         return pieces;

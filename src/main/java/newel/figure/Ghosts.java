@@ -1,6 +1,7 @@
 package newel.figure;
 
 import java.util.List;
+import java.util.stream.Stream;
 import newel.body.Posed;
 import newel.body.Side;
 
@@ -9,8 +10,8 @@ final class Ghosts {
     /** A limb whose end moves more than this leaves a ghost, statures. */
     private static final double LEFT_BEHIND = 0.05;
 
-    static List<Piece> of(Camera camera, Posed before, Posed now) {
-        return new Person(camera, before)
+    static List<Piece> of(Camera camera, Posed before, Posed now, Look look) {
+        return new Person(camera, before, look)
                 .pieces().stream()
                         .filter(piece -> moved(piece.what(), before, now))
                         .map(Ghosts::ghost)
@@ -18,11 +19,15 @@ final class Ghosts {
     }
 
     private static Piece ghost(Piece piece) {
-        List<Mark> outlines = piece.marks().stream()
+        List<List<Spot>> outlines = piece.marks().stream()
                 .filter(mark -> mark instanceof Mark.Outline && tells(piece, mark))
-                .<Mark>map(mark -> new Mark.Outline(Tone.GHOST, mark.spots(), false))
+                .map(Mark::spots)
                 .toList();
-        return new Piece(Piece.What.GHOST, Piece.BEHIND, outlines);
+        // Edges first, so that only the edge of the whole is left.
+        List<Mark> marks = Stream.of(Tone.GHOST_EDGE, Tone.GHOST)
+                .flatMap(tone -> outlines.stream().<Mark>map(spots -> new Mark.Outline(tone, spots, false)))
+                .toList();
+        return new Piece(Piece.What.GHOST, Piece.BEHIND, marks);
     }
 
     /** Of trunk and head the largest outline alone, or the ghost would be a tangle. */

@@ -3,110 +3,191 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import newel.body.Contacts;
 import newel.body.Foot;
 import newel.body.Furniture;
 import newel.body.Ground;
 import newel.body.Hand;
-import newel.body.KeyPose;
 import newel.body.Posed;
 import newel.body.Side;
 import newel.body.Vec;
 
-/** What stands in the room, in the same projection as the person. */
+/** What stands in the room. It stands still: settled once from all key poses and drawn in each of their frames. */
 final class Room {
     /** Back rest behind the hip centres of someone sitting back; someone at the edge sits this much further forward. */
     private static final double BACK_REST = 0.095;
 
     private static final double FORWARD = 0.10;
-    private static final double WALL_BEHIND = 0.10;
-    /** A hand on a wall this far out stands at a door post. */
+    private static final double WALL_BEHIND = 0.085;
+    private static final double CHAIR_BEHIND = 0.20;
+    /** A hand on a wall this far out has the wall beside it. */
     private static final double BESIDE = 0.2;
 
-    private final Camera camera;
-    private final boolean wallBehind;
-    private final List<Contacts> all;
+    private final Brush brush;
+    private final Set<Thing> things;
+    private final List<Posed> keys;
 
-    /** @param wallBehind the person leans on a wall behind, which no hand shows */
-    Room(Camera camera, boolean wallBehind, List<KeyPose> keyPoses) {
-        this.camera = camera;
-        this.wallBehind = wallBehind;
-        this.all = keyPoses.stream().map(KeyPose::contacts).toList();
+    Room(Camera camera, Set<Thing> things, List<Posed> keys) {
+        this.brush = new Brush(camera);
+        this.things = things;
+        this.keys = keys;
     }
 
-    List<Piece> pieces(Posed posed) {
+    List<Piece> pieces() {
         List<Piece> pieces = new ArrayList<>();
-        Contacts contacts = posed.contacts();
-        if (contacts.ground() == Ground.BED) {
-            pieces.add(Bed.piece(camera));
+        if (contacts().anyMatch(c -> c.ground() == Ground.BED)) {
+            bed(pieces);
         }
-        held(pieces, contacts);
-        steps(pieces, contacts);
-        if (wallBehind) {
-            double back =
-                    Math.min(posed.rightLeg().heel().x(), posed.trunk().pelvis().x() - WALL_BEHIND);
-            pieces.add(Wall.across(camera, back - 0.02));
-        }
-        seat().ifPresent(chair -> pieces.addAll(chair.pieces(camera)));
+        chair().ifPresent(chair -> chair(pieces, chair));
+        counters(pieces);
+        walls(pieces);
+        pieces.addAll(footing());
         return pieces;
     }
 
-    /** The chair that a movement sits on stands in each of its frames. */
-    private Optional<Chair> seat() {
-        return all.stream()
+    private Stream<Contacts> contacts() {
+        return keys.stream().map(Posed::contacts);
+    }
+
+    private void bed(List<Piece> pieces) {
+        pieces.add(Bed.piece(brush, things.contains(Thing.PILLOWS_AT_BACK)));
+        if (things.contains(Thing.STOOL_BESIDE_BED)) {
+            pieces.addAll(Steps.stool(brush, new Vec(.25, .12, .30), .09, .09));
+        }
+    }
+
+    private void chair(List<Piece> pieces, Chair chair) {
+        pieces.addAll(chair.pieces(brush));
+        if (things.contains(Thing.CHAIR_AT_WALL)) {
+            boolean sits = sitting().isPresent();
+            boolean held = hand(Hand.Hold.CHAIR_BACK).isPresent() && !sits;
+            Wall wall = held
+                    ? Wall.across(chair.front() + .01, 1, Wall.BEHIND_STANDING)
+                    : Wall.across(chair.wall(), -chair.facing(), sits ? Wall.BEHIND_SITTING : Wall.BEHIND_STANDING);
+            pieces.add(wall.piece(brush));
+        }
+        if (things.contains(Thing.CUSHION_ON_SEAT)) {
+            pieces.add(Soft.cushionOnSeat(brush, chair));
+        }
+        if (things.contains(Thing.CUSHION_AT_BACK)) {
+            pieces.add(Soft.cushionAtBack(brush, chair, keys.getFirst()));
+        }
+    }
+
+    /** The chair that is sat on, held, or near. */
+    private Optional<Chair> chair() {
+        return sitting()
+                .map(this::seat)
+                .or(() -> hand(Hand.Hold.CHAIR_BACK).map(Room::chairHeld))
+                .or(() -> hand(Hand.Hold.SEAT).map(Room::seatHeld))
+                .or(this::chairBehind);
+    }
+
+    private Optional<Contacts> sitting() {
+        return contacts()
                 .filter(c -> c.ground() == Ground.SEAT_BACK || c.ground() == Ground.SEAT_EDGE)
-                .findFirst()
-                .map(this::seat);
+                .findFirst();
     }
 
     private Chair seat(Contacts sitting) {
         double back = sitting.ground() == Ground.SEAT_BACK ? -BACK_REST : -BACK_REST - FORWARD;
-        boolean armrests = all.stream().anyMatch(c -> at(c, Hand.Hold.ARMREST).isPresent());
-        return new Chair(new Vec(back, 0, 0), sitting.seatHeight(), armrests, Chair.WITH_THE_PERSON);
-    }
-
-    private void held(List<Piece> pieces, Contacts contacts) {
-        at(contacts, Hand.Hold.CHAIR_BACK)
-                .ifPresent(hand -> pieces.addAll(chairHeld(hand).pieces(camera)));
-        if (contacts.ground() == Ground.FEET) {
-            at(contacts, Hand.Hold.SEAT)
-                    .ifPresent(hand -> pieces.addAll(seatHeld(hand).pieces(camera)));
-        }
-        at(contacts, Hand.Hold.COUNTER)
-                .or(() -> at(contacts, Hand.Hold.RAIL))
-                .ifPresent(hand -> pieces.addAll(Counter.pieces(camera, hand)));
-        at(contacts, Hand.Hold.WALL).or(() -> at(contacts, Hand.Hold.FIST)).ifPresent(hand -> pieces.add(wall(hand)));
+        double cushion = things.contains(Thing.CUSHION_ON_SEAT) ? Soft.CUSHION : 0;
+        return new Chair(
+                new Vec(back, 0, 0),
+                sitting.seatHeight() - cushion,
+                hand(Hand.Hold.ARMREST).isPresent(),
+                Chair.WITH_THE_PERSON);
     }
 
     private static Chair chairHeld(Vec hand) {
         double z = Math.abs(hand.z()) > 0.14 ? hand.z() : 0;
-        return new Chair(new Vec(hand.x(), 0, z), Furniture.SEAT, false, Chair.WITH_THE_PERSON);
+        return new Chair(new Vec(hand.x() + .01, 0, z), Furniture.SEAT, false, Chair.WITH_THE_PERSON);
     }
 
     private static Chair seatHeld(Vec hand) {
         return new Chair(new Vec(hand.x() + .20, 0, 0), Furniture.SEAT, false, Chair.TOWARDS_THE_PERSON);
     }
 
-    private Piece wall(Vec hand) {
-        return Math.abs(hand.z()) > BESIDE ? Wall.doorPost(camera, hand) : Wall.across(camera, hand.x());
+    private Optional<Chair> chairBehind() {
+        double heel = keys.stream().mapToDouble(Room::hindmost).min().orElse(0);
+        Vec back = new Vec(heel - CHAIR_BEHIND - Furniture.SEAT_DEPTH / 2, 0, 0);
+        return things.contains(Thing.CHAIR_BEHIND)
+                ? Optional.of(new Chair(back, Furniture.SEAT, false, Chair.WITH_THE_PERSON))
+                : Optional.empty();
     }
 
-    /** Where a hand meets this thing. */
-    private static Optional<Vec> at(Contacts contacts, Hand.Hold hold) {
-        return List.of(Side.values()).stream()
-                .map(contacts::hand)
+    private static double hindmost(Posed posed) {
+        return Math.min(posed.rightLeg().heel().x(), posed.leftLeg().heel().x());
+    }
+
+    private void counters(List<Piece> pieces) {
+        hand(Hand.Hold.COUNTER)
+                .ifPresent(hand -> pieces.addAll(
+                        Counter.at(hand, things.contains(Thing.SINK)).pieces(brush)));
+        if (things.contains(Thing.COUNTER_BEHIND)) {
+            pieces.addAll(Counter.behind(rearmost()).pieces(brush));
+        }
+        if (things.contains(Thing.COUNTER_NEAR)) {
+            pieces.addAll(Counter.near().pieces(brush));
+        }
+        for (Side side : Side.values()) {
+            hand(Hand.Hold.RAIL, side).ifPresent(hand -> pieces.add(Steps.rail(brush, hand, slope())));
+        }
+    }
+
+    /** A rail rises as the flight does. */
+    private double slope() {
+        return things.contains(Thing.STAIRS) ? Furniture.STEP / .17 : 0;
+    }
+
+    private void walls(List<Piece> pieces) {
+        Optional<Vec> hand = hand(Hand.Hold.WALL).or(() -> hand(Hand.Hold.FIST));
+        hand.ifPresent(at -> pieces.addAll(wall(at)));
+        if (hand.isEmpty() && things.contains(Thing.WALL_BEHIND)) {
+            pieces.add(Wall.across(rearmost(), -1, Wall.BEHIND_STANDING).piece(brush));
+        }
+    }
+
+    /** Where the seat of someone who stands comes furthest back. */
+    private double rearmost() {
+        return keys.stream()
+                .mapToDouble(posed -> posed.trunk().pelvis().x() - WALL_BEHIND)
+                .min()
+                .orElse(0);
+    }
+
+    private List<Piece> wall(Vec hand) {
+        if (Math.abs(hand.z()) <= BESIDE) {
+            double high = sitting().isPresent() ? Wall.BEHIND_SITTING : Wall.BEHIND_STANDING;
+            return List.of(Wall.across(hand.x() + .012, 1, high).piece(brush));
+        }
+        return things.contains(Thing.DOORWAY)
+                ? Wall.doorFrame(brush, hand.x(), hand.z())
+                : List.of(Wall.along(hand.z() + Math.signum(hand.z()) * .01, -.42, .32)
+                        .piece(brush));
+    }
+
+    private List<Piece> footing() {
+        List<Foot> raised = contacts()
+                .filter(c -> c.ground() != Ground.BED)
+                .flatMap(c -> Stream.of(c.rightFoot(), c.leftFoot()))
+                .filter(Steps::raised)
+                .toList();
+        return raised.isEmpty() ? List.of() : Steps.under(brush, raised.getFirst(), things.contains(Thing.STAIRS));
+    }
+
+    private Optional<Vec> hand(Hand.Hold hold) {
+        return hand(hold, Side.RIGHT).or(() -> hand(hold, Side.LEFT));
+    }
+
+    /** Where a hand first meets this thing. */
+    private Optional<Vec> hand(Hand.Hold hold, Side side) {
+        return contacts()
+                .map(c -> c.hand(side))
                 .filter(hand -> hand.hold() == hold)
                 .map(Hand::at)
                 .findFirst();
-    }
-
-    private void steps(List<Piece> pieces, Contacts contacts) {
-        for (Side side : Side.values()) {
-            Foot foot = contacts.foot(side);
-            if (contacts.ground() == Ground.FEET && foot.placed() && foot.height() > 0.02) {
-                pieces.add(
-                        new Box(foot.x() - .06, foot.x() + .16, 0, foot.height(), -.18, .18).piece(camera, Tone.STEP));
-            }
-        }
     }
 }
