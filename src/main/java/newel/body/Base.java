@@ -1,7 +1,6 @@
 package newel.body;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,6 +14,7 @@ public record Base(List<Vec> hull) {
     private static final double SAT_AHEAD = 0.12;
     private static final double SAT_HALF_WIDTH = 0.10;
     private static final double BED_REACH = 0.6;
+    private static final Hull<Vec> SEEN_FROM_ABOVE = new Hull<>(Vec::x, Vec::z, 0);
     /** The soft part round a knee that carries (design choice). */
     private static final double KNEE_AHEAD = 0.02;
 
@@ -35,7 +35,11 @@ public record Base(List<Vec> hull) {
                 foot(points, posed, side);
             }
         }
-        return new Base(hull(points));
+        return around(points);
+    }
+
+    static Base around(List<Vec> points) {
+        return new Base(SEEN_FROM_ABOVE.of(points));
     }
 
     /** The shank of a knee that is down lies on the floor behind it. */
@@ -69,37 +73,6 @@ public record Base(List<Vec> hull) {
         }
     }
 
-    /** Andrew's monotone chain, anticlockwise in the X–Z plane. */
-    static List<Vec> hull(List<Vec> points) {
-        List<Vec> sorted = points.stream()
-                .sorted(Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::z))
-                .toList();
-        if (sorted.size() < 3) {
-            return sorted;
-        }
-        List<Vec> lower = chain(sorted);
-        List<Vec> upper = chain(sorted.reversed());
-        lower.removeLast();
-        upper.removeLast();
-        lower.addAll(upper);
-        return lower;
-    }
-
-    private static List<Vec> chain(List<Vec> sorted) {
-        List<Vec> chain = new ArrayList<>();
-        for (Vec point : sorted) {
-            while (chain.size() >= 2 && turn(chain.get(chain.size() - 2), chain.getLast(), point) <= 0) {
-                chain.removeLast();
-            }
-            chain.add(point);
-        }
-        return chain;
-    }
-
-    private static double turn(Vec a, Vec b, Vec c) {
-        return (b.x() - a.x()) * (c.z() - a.z()) - (b.z() - a.z()) * (c.x() - a.x());
-    }
-
     /** Signed distance of a point from the edge, inside positive; minus infinity when there is no base. */
     public double margin(Vec point) {
         if (hull.size() < 3) {
@@ -110,7 +83,7 @@ public record Base(List<Vec> hull) {
         for (int i = 0; i < hull.size(); i++) {
             Vec a = hull.get(i);
             Vec b = hull.get((i + 1) % hull.size());
-            inside = Math.min(inside, turn(a, b, point) / flat(a, b));
+            inside = Math.min(inside, SEEN_FROM_ABOVE.turn(a, b, point) / flat(a, b));
             outside = Math.min(outside, fromEdge(a, b, point));
         }
         return inside >= 0 ? inside : -outside;
@@ -131,7 +104,7 @@ public record Base(List<Vec> hull) {
             Vec b = hull.get((i + 1) % hull.size());
             double most = 0;
             for (Vec point : hull) {
-                most = Math.max(most, turn(a, b, point) / flat(a, b));
+                most = Math.max(most, SEEN_FROM_ABOVE.turn(a, b, point) / flat(a, b));
             }
             least = Math.min(least, most);
         }

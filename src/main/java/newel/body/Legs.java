@@ -38,7 +38,8 @@ final class Legs {
         if (foot.pitch() == 0) {
             return flat;
         }
-        double ahead = foot.pitch() > 0 ? -Build.HEEL_BEHIND : Build.BALL_AHEAD;
+        boolean onHeel = foot.pitch() > 0 && foot.placement() != Foot.Placement.BALL;
+        double ahead = onHeel ? -Build.HEEL_BEHIND : Build.BALL_AHEAD;
         Vec pivot = new Vec(ahead, -Build.ANKLE_HEIGHT, 0);
         Rot level = Rot.aboutY(-side.sign() * foot.turn());
         return flat.plus(level.of(pivot)).minus(turn(foot, side).of(pivot));

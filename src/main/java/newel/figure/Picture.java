@@ -2,5 +2,9 @@ package newel.figure;
 
 import java.util.List;
 
-/** The frames of one variant, start to finish, with words for those who do not see them. */
-public record Picture(String title, String description, List<Frame> frames) {}
+/**
+ * The frames of one variant, start to finish, with words for those who do not see them.
+ *
+ * @param style classes of the style sheet for skin, hair and clothes
+ */
+public record Picture(String title, String description, String style, List<Frame> frames) {}

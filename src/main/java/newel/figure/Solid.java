@@ -1,14 +1,15 @@
 package newel.figure;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import newel.body.Hull;
 import newel.body.Rot;
 import newel.body.Vec;
 
 /** Round solids and their outlines as the camera sees them. */
 final class Solid {
     private static final int POINTS = 20;
+    private static final Hull<Spot> FLAT = new Hull<>(Spot::x, Spot::y, 1e-9);
 
     /** Half axes along the solid's own X, Y and Z. */
     record Ellipsoid(Vec centre, Rot turn, double x, double y, double z) {
@@ -46,29 +47,7 @@ final class Solid {
     }
 
     static List<Spot> hull(List<Spot> spots) {
-        List<Spot> sorted = new ArrayList<>(spots);
-        sorted.sort(Comparator.comparingDouble(Spot::x).thenComparingDouble(Spot::y));
-        List<Spot> lower = chain(sorted);
-        List<Spot> upper = chain(sorted.reversed());
-        lower.removeLast();
-        upper.removeLast();
-        lower.addAll(upper);
-        return lower;
-    }
-
-    private static List<Spot> chain(List<Spot> sorted) {
-        List<Spot> chain = new ArrayList<>();
-        for (Spot spot : sorted) {
-            while (chain.size() >= 2 && turn(chain.get(chain.size() - 2), chain.getLast(), spot) <= 1e-9) {
-                chain.removeLast();
-            }
-            chain.add(spot);
-        }
-        return chain;
-    }
-
-    private static double turn(Spot a, Spot b, Spot c) {
-        return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+        return FLAT.of(spots);
     }
 
     private Solid() {}

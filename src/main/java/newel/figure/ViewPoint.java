@@ -8,9 +8,18 @@ import newel.body.KeyPose;
 final class ViewPoint {
     private static final double FROM_THE_SIDE = -12;
     private static final double TO_SHOW_A_TOWEL = -28;
+    private static final double FACED = 0.2;
     private static final double BESIDE = 0.15;
 
-    static double yaw(double written, List<KeyPose> keyPoses) {
+    static Camera of(Scene scene) {
+        Camera written = scene.camera();
+        return new Camera(yaw(written.yaw(), scene.keyPoses()), written.pitch());
+    }
+
+    private static double yaw(double written, List<KeyPose> keyPoses) {
+        if (written < FROM_THE_SIDE && keyPoses.stream().anyMatch(ViewPoint::facesWall)) {
+            return -written;
+        }
         if (written < FROM_THE_SIDE && written > -80 && keyPoses.stream().anyMatch(ViewPoint::inFront)) {
             return FROM_THE_SIDE;
         }
@@ -18,6 +27,14 @@ final class ViewPoint {
             return TO_SHOW_A_TOWEL;
         }
         return written;
+    }
+
+    /** A wall that is faced is seen over the shoulder. */
+    private static boolean facesWall(KeyPose key) {
+        Hand hand = key.contacts().rightHand();
+        return hand.hold() == Hand.Hold.WALL
+                && hand.at().x() > 0.2
+                && Math.abs(hand.at().z()) < FACED;
     }
 
     /** Something in front of the person would stand before them, seen from the front. */

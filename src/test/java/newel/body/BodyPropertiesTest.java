@@ -105,7 +105,7 @@ class BodyPropertiesTest {
             for (int p = 0; p < 8; p++) {
                 points.add(new Vec(random.nextDouble(), 0, random.nextDouble()));
             }
-            Base base = new Base(Base.hull(points));
+            Base base = Base.around(points);
             Vec probe = new Vec(random.nextDouble() * 1.4 - .2, 0, random.nextDouble() * 1.4 - .2);
 
             // Inside: least distance to a supporting line over many directions. Outside: negative.

@@ -1,0 +1,60 @@
+package newel.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import newel.body.KeyPose;
+import newel.body.Posed;
+import newel.body.Side;
+import newel.body.Solver;
+import newel.body.Vec;
+
+/** Which key poses tell a movement. */
+final class Telling {
+    /** Poses no further apart than this are one picture, statures. */
+    private static final double SAME_POSE = 0.006;
+    /** The same pose on the other side, statures: sides are written with some play. */
+    private static final double OTHER_SIDE = 0.04;
+
+    /**
+     * A last pose that mirrors the one before, or returns to the first, is left out, and a hold is one pose; of more than
+     * three the first, the second and the last stay.
+     */
+    static List<KeyPose> told(List<KeyPose> keyPoses) {
+        List<KeyPose> told = new ArrayList<>(keyPoses);
+        while (told.size() > 1 && tellsNothing(told)) {
+            told.removeLast();
+        }
+        return told.size() > 3 ? List.of(told.get(0), told.get(1), told.getLast()) : told;
+    }
+
+    private static boolean tellsNothing(List<KeyPose> told) {
+        return same(told.getFirst(), told.getLast())
+                || told.size() > 2 && mirrors(told.get(told.size() - 2), told.getLast());
+    }
+
+    private static boolean same(KeyPose a, KeyPose b) {
+        return apart(Solver.pose(a), Solver.pose(b), 1) < SAME_POSE;
+    }
+
+    private static boolean mirrors(KeyPose a, KeyPose b) {
+        return apart(Solver.pose(a), Solver.pose(b), -1) < OTHER_SIDE;
+    }
+
+    /** The furthest that a hand, a foot or the face is from its place in the other pose, or in its mirror image. */
+    private static double apart(Posed a, Posed b, int sign) {
+        double most = apart(a.trunk().nose(), b.trunk().nose(), sign);
+        for (Side side : Side.values()) {
+            Side there = sign > 0 ? side : side.other();
+            most = Math.max(most, apart(a.arm(side).palm(), b.arm(there).palm(), sign));
+            most = Math.max(most, apart(a.leg(side).ankle(), b.leg(there).ankle(), sign));
+            most = Math.max(most, apart(a.leg(side).ball(), b.leg(there).ball(), sign));
+        }
+        return most;
+    }
+
+    private static double apart(Vec a, Vec b, int sign) {
+        return new Vec(a.x(), a.y(), sign * a.z()).distance(b);
+    }
+
+    private Telling() {}
+}
