@@ -1,5 +1,6 @@
 package newel.store;
 
+import java.util.Collections;
 import java.util.List;
 import newel.catalogue.Catalogue;
 import org.jdbi.v3.core.Handle;
@@ -62,7 +63,7 @@ public final class SearchStore {
     }
 
     private static void insert(Handle handle, List<SearchText> texts) {
-        String marks = String.join(", ", java.util.Collections.nCopies(COLUMNS, "?"));
+        String marks = String.join(", ", Collections.nCopies(COLUMNS, "?"));
         PreparedBatch batch = handle.prepareBatch("insert into search values (" + marks + ")");
         for (SearchText text : texts) {
             batch.add(

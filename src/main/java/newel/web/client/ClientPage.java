@@ -12,6 +12,7 @@ import newel.web.limitation.MotionWords;
 
 /** A client: readiness with its sources, what to mind, and the places that belong to them. */
 public record ClientPage(
+        String id,
         ClientHeader header,
         List<String> face,
         List<Because> reasons,
@@ -32,6 +33,7 @@ public record ClientPage(
     static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted) {
         Screening screening = Screening.of(client);
         return new ClientPage(
+                client.id().value(),
                 ClientHeader.of(client, today),
                 screening.face(),
                 screening.reasons().stream()

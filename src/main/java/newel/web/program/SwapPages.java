@@ -16,6 +16,7 @@ import newel.compose.Suiting;
 import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.form.Typed;
+import newel.web.stair.Step;
 
 /** Makes the stairs that an item may be swapped along, or added from. */
 final class SwapPages {
