@@ -5,9 +5,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -42,6 +44,15 @@ public final class Catalogues {
             throw new UncheckedIOException(e);
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
+        }
+    }
+
+    /** What the catalogue says about itself. */
+    public static String about() {
+        try (InputStream about = Catalogues.class.getResourceAsStream(ABOUT)) {
+            return new String(about.readAllBytes(), StandardCharsets.UTF_8).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

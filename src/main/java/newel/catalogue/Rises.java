@@ -35,10 +35,15 @@ final class Rises {
     private static final double LOAD_TENTH = 1.1;
 
     static List<Rise> between(Doing harder, Doing easier) {
+        return between(harder.variant(), harder.demands(), easier.variant(), easier.demands());
+    }
+
+    static List<Rise> between(Variant from, Demands before, Variant to, Demands after) {
         List<Rise> rises = new ArrayList<>();
-        angles(rises, harder, easier);
-        loads(rises, harder.demands(), easier.demands());
-        others(rises, harder, easier);
+        angles(rises, from, before, to, after);
+        loads(rises, before, after);
+        others(rises, from, to);
+        hands(rises, before.handShare(), after.handShare());
         return rises;
     }
 
@@ -46,15 +51,14 @@ final class Rises {
         return rises.stream().map(Rise::demand).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static void angles(List<Rise> rises, Doing harder, Doing easier) {
+    private static void angles(List<Rise> rises, Variant from, Demands before, Variant to, Demands after) {
         for (Motion motion : Motion.values()) {
             add(
                     rises,
                     name(motion),
-                    grows(motion, harder.demands(), easier.demands())
-                            && !saidOnce(motion, harder.variant(), easier.variant()),
-                    Measure.degrees(most(motion, harder.demands())),
-                    Measure.degrees(most(motion, easier.demands())));
+                    grows(motion, before, after) && !saidOnce(motion, from, to),
+                    Measure.degrees(most(motion, before)),
+                    Measure.degrees(most(motion, after)));
         }
     }
 
@@ -69,9 +73,7 @@ final class Rises {
         }
     }
 
-    private static void others(List<Rise> rises, Doing harder, Doing easier) {
-        Variant from = harder.variant();
-        Variant to = easier.variant();
+    private static void others(List<Rise> rises, Variant from, Variant to) {
         add(rises, "hold", to.holdSeconds() > from.holdSeconds(), from.holdSeconds() + " s", to.holdSeconds() + " s");
         add(
                 rises,
@@ -82,12 +84,13 @@ final class Rises {
         grade(rises, "grip", from.grip(), to.grip(), true);
         grade(rises, "position", from.position(), to.position(), true);
         grade(rises, "support", from.support(), to.support(), !sits(to));
-        double before = harder.demands().handShare();
-        double after = easier.demands().handShare();
-        add(rises, "hands", after > before + HAND_SHARE, Measure.hundredths(before), Measure.hundredths(after));
         double held = heldMass(from);
         double more = heldMass(to);
         add(rises, "held", more > held + HELD, Measure.hundredths(held), Measure.hundredths(more));
+    }
+
+    private static void hands(List<Rise> rises, double before, double after) {
+        add(rises, "hands", after > before + HAND_SHARE, Measure.hundredths(before), Measure.hundredths(after));
     }
 
     private static <E extends Enum<E>> void grade(List<Rise> rises, String name, E before, E after, boolean counts) {

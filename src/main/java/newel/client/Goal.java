@@ -3,6 +3,8 @@ package newel.client;
 import static newel.catalogue.Purpose.*;
 import static newel.catalogue.Region.*;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 import newel.catalogue.Purpose;
@@ -27,6 +29,9 @@ public enum Goal {
     OPEN_JARS("Open jars and wring a cloth", Map.of(ARMS, 3), Set.of(WRIST)),
     BREATH("Be less out of breath", Map.of(PULSE, 3, LEGS, 1), Set.of(RIBS));
 
+    /** From this weight on a purpose is a main or a strong helping one (design choice). */
+    private static final int STRONG = 2;
+
     private final String words;
     private final Purposes purposes;
 
@@ -42,5 +47,12 @@ public enum Goal {
 
     public Purposes purposes() {
         return purposes;
+    }
+
+    /** Whether something trains what the goal mainly needs, or keeps a region moving that it needs moving. */
+    public boolean servedBy(Purposes trained) {
+        boolean strengthens = Arrays.stream(Purpose.values())
+                .anyMatch(each -> purposes.weight(each) >= STRONG && trained.weight(each) >= STRONG);
+        return strengthens || !Collections.disjoint(purposes.mobility(), trained.mobility());
     }
 }

@@ -1,5 +1,8 @@
 package newel.compose;
 
+import java.util.List;
+import newel.catalogue.Kind;
+
 /** The parts of a session. */
 public enum BlockKind {
     WARM_UP("Warm-up"),
@@ -15,5 +18,15 @@ public enum BlockKind {
 
     public String words() {
         return words;
+    }
+
+    /** The kinds of movement that may stand in it, the usual one first. */
+    public List<Kind> kinds() {
+        return switch (this) {
+            case WARM_UP -> List.of(Kind.PULSE, Kind.MOBILITY);
+            case BALANCE -> List.of(Kind.BALANCE);
+            case ROUND -> List.of(Kind.STRENGTH, Kind.PULSE);
+            case COOL_DOWN -> List.of(Kind.STRETCH, Kind.MOBILITY, Kind.BREATH);
+        };
     }
 }

@@ -9,7 +9,8 @@ public record Stores(
         DraftStore drafts,
         LimitationStore limitations,
         ProgramStore programs,
-        HandoutLinkStore links) {
+        HandoutLinkStore links,
+        SearchStore search) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
@@ -18,6 +19,7 @@ public record Stores(
                 new DraftStore(jdbi, clock),
                 limitations,
                 new ProgramStore(jdbi, clock),
-                new HandoutLinkStore(jdbi, clock));
+                new HandoutLinkStore(jdbi, clock),
+                new SearchStore(jdbi));
     }
 }

@@ -7,7 +7,7 @@ public record ErrorPage(String title, String what, String act, String id) {
     static final ErrorPage NOT_FOUND = plain(
             "There is nothing at this address",
             "The address may be mistyped, or what was here has been removed.",
-            "Go to the list of clients and start from there.");
+            "Start again from the list of clients, or from all movements.");
     static final ErrorPage TOO_LARGE = plain(
             "That was too much to take in",
             "One of the boxes holds far more text than a page of notes. Nothing was saved.",

@@ -14,10 +14,11 @@ public record Frame(String token, String path, String assets, Note note) {
     /** One of the few places that the line on top leads to. */
     public record Place(String name, String path) {}
 
-    private static final List<Place> PLACES = List.of(new Place("Clients", "/clients"));
+    private static final List<Place> PLACES =
+            List.of(new Place("Clients", "/clients"), new Place("Movements", "/movements"));
 
-    private static final List<String> SHEETS =
-            List.of("base", "type", "layout", "forms", "client", "intake", "figure", "program", "stair");
+    private static final List<String> SHEETS = List.of(
+            "base", "type", "layout", "forms", "client", "intake", "figure", "program", "stair", "map", "movement");
 
     public List<Place> places() {
         return PLACES;

@@ -31,6 +31,13 @@ public final class Pages {
         show(ctx, template, page);
     }
 
+    /** A drawing that stands in no frame. */
+    public byte[] drawing(String template, Object page) {
+        Utf8ByteOutput output = new Utf8ByteOutput();
+        engine.render(template, Map.of("page", page), output);
+        return output.toByteArray();
+    }
+
     private Frame frame(Context ctx) {
         return new Frame(token.of(ctx), ctx.path(), assets, Note.take(ctx));
     }

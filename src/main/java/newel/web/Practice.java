@@ -22,18 +22,24 @@ public final class Practice {
             List.of(new Limit.EffortAtMost(Intensity.LIGHT.effortAtMost()));
 
     private final Catalogue catalogue;
+    private final VariantDemands demands;
     private final Suited suited;
     private final Presets presets = Presets.read();
     private final Clock clock;
 
     public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
         this.catalogue = catalogue;
+        this.demands = demands;
         this.suited = new Suited(catalogue, demands);
         this.clock = clock;
     }
 
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    public VariantDemands demands() {
+        return demands;
     }
 
     public Presets presets() {

@@ -11,6 +11,8 @@ import newel.web.client.ClientRoutes;
 import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
+import newel.web.movement.DrawingRoutes;
+import newel.web.movement.MovementRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
@@ -32,6 +34,7 @@ public final class Server implements AutoCloseable {
     public Server(int port, URI address, Stores stores, Practice practice) {
         FormToken token = new FormToken("https".equals(address.getScheme()));
         Pages pages = new Pages(token);
+        stores.search().fill(practice.catalogue());
         javalin = Javalin.create(config -> {
             settings(config, port);
             new Guard(pages, token, address).add(config.routes);
@@ -50,7 +53,9 @@ public final class Server implements AutoCloseable {
                 new ItemRoutes(pages, stores, practice),
                 new SwapRoutes(pages, stores, practice),
                 new HandoutRoutes(pages, stores, practice),
-                new ReferralRoutes(pages, stores, practice));
+                new ReferralRoutes(pages, stores, practice),
+                new MovementRoutes(pages, stores, practice),
+                new DrawingRoutes(pages, practice.catalogue()));
     }
 
     private static void settings(JavalinConfig config, int port) {

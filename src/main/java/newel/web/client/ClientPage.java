@@ -14,6 +14,7 @@ import newel.web.limitation.MotionWords;
 
 /** A client: readiness with its sources, what to mind, and the places that belong to them. */
 public record ClientPage(
+        String id,
         ClientHeader header,
         List<String> face,
         List<Finding> reasons,
@@ -31,6 +32,7 @@ public record ClientPage(
     static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted) {
         Screening screening = Screening.of(client);
         return new ClientPage(
+                client.id().value(),
                 ClientHeader.of(client, today),
                 screening.face(),
                 screening.reasons(),

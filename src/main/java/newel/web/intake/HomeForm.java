@@ -11,6 +11,7 @@ import newel.client.Home;
 import newel.web.form.Ask;
 import newel.web.form.Asking;
 import newel.web.form.Choice;
+import newel.web.form.KitWords;
 import newel.web.form.Parsed;
 import newel.web.form.Reading;
 import newel.web.form.Span;
@@ -23,7 +24,7 @@ final class HomeForm {
 
     static List<Ask> asks(Asking ask) {
         return List.of(
-                ask.many("home-kit", "What is there to use", kit())
+                ask.many("home-kit", "What is there to use", KitWords.labels())
                         .hint("The chair has no wheels and stands against a wall."),
                 ask.line("home-ceiling", "Ceiling height")
                         .unit("cm")
@@ -32,23 +33,6 @@ final class HomeForm {
                         .unit("m")
                         .hint("How far the client could step without meeting anything."),
                 ask.one("home-floor", "Gets down to the floor and up again", answers()));
-    }
-
-    private static Map<String, String> kit() {
-        Map<String, String> kit = new LinkedHashMap<>();
-        kit.put(Choice.of(Kit.CHAIR), "A firm chair");
-        kit.put(Choice.of(Kit.ARMCHAIR), "A firm chair with armrests");
-        kit.put(Choice.of(Kit.TOWEL), "A towel");
-        kit.put(Choice.of(Kit.WALL), "A free wall");
-        kit.put(Choice.of(Kit.COUNTER), "A kitchen counter");
-        kit.put(Choice.of(Kit.BED), "A firm bed");
-        kit.put(Choice.of(Kit.CUSHION), "A firm cushion");
-        kit.put(Choice.of(Kit.STEP), "A low, steady step");
-        kit.put(Choice.of(Kit.STAIRS), "Stairs with a rail");
-        kit.put(Choice.of(Kit.BAG), "A shopping bag");
-        kit.put(Choice.of(Kit.BOTTLE), "Two half-litre bottles");
-        kit.put(Choice.of(Kit.BAND), "A long exercise band");
-        return kit;
     }
 
     static Map<String, String> answers() {

@@ -3,6 +3,7 @@ package newel.web.program;
 import java.util.List;
 import newel.figure.Picture;
 import newel.web.client.ClientHeader;
+import newel.web.stair.Step;
 
 /**
  * One version of a program.

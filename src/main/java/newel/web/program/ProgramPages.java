@@ -28,6 +28,7 @@ import newel.program.Difference;
 import newel.program.Version;
 import newel.screen.Permission;
 import newel.web.client.ClientHeader;
+import newel.web.stair.Step;
 
 /** Makes the program page from what is known. */
 final class ProgramPages {

@@ -2,6 +2,7 @@ package newel.web.program;
 
 import java.util.List;
 import newel.web.client.ClientHeader;
+import newel.web.stair.Step;
 
 /** All that could stand in the place of one item, or be added to a part. */
 public record SwapPage(

@@ -16,6 +16,7 @@ import newel.compose.Suiting;
 import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.form.Typed;
+import newel.web.stair.Step;
 
 /** Makes the stairs that an item may be swapped along, or added from. */
 final class SwapPages {
@@ -51,7 +52,7 @@ final class SwapPages {
                 "Those with a fitting form come first.",
                 "/blocks/" + block + "/addition",
                 of(
-                        kinds(to),
+                        to.kind().kinds(),
                         known.suiting(),
                         movement -> session.item(movement).isPresent()),
                 typed,
@@ -78,15 +79,6 @@ final class SwapPages {
                 typed.one("variant"),
                 typed.one("override"),
                 fault);
-    }
-
-    private static List<Kind> kinds(Block block) {
-        return switch (block.kind()) {
-            case WARM_UP -> List.of(Kind.PULSE, Kind.MOBILITY);
-            case BALANCE -> List.of(Kind.BALANCE);
-            case ROUND -> List.of(Kind.STRENGTH, Kind.PULSE);
-            case COOL_DOWN -> List.of(Kind.STRETCH, Kind.MOBILITY, Kind.BREATH);
-        };
     }
 
     /** The item's own stair, then other movements of its kind that are not in the session yet. */

@@ -1,9 +1,7 @@
-package newel.web.program;
+package newel.web.stair;
 
 import java.util.List;
 import newel.catalogue.Variant;
-import newel.figure.Picture;
-import newel.handout.Pictures;
 import newel.limit.Fit;
 import newel.limit.Reason;
 import newel.limit.Share;
@@ -12,9 +10,10 @@ import newel.limit.Share;
  * One step of a movement's stair.
  *
  * @param level height from the bottom, 0 the easiest
- * @param state one of here, fits, part, not
+ * @param state one of here, fits, part, not; empty when it is nobody's stair
  * @param words the state in words, for those who do not see it
  * @param percent share of the way when trimmed, else 100
+ * @param drawn the folder of its drawings
  */
 public record Step(
         int level,
@@ -24,20 +23,24 @@ public record Step(
         String words,
         int percent,
         List<String> reasons,
-        Picture picture) {
-    static Step of(int level, Variant variant, Fit fit, boolean here) {
+        String drawn) {
+    public static Step of(int level, Variant variant, Fit fit, boolean here) {
         Share share = fit instanceof Fit.FitsTrimmed trimmed ? trimmed.share() : Share.WHOLE;
-        String state = here ? "here" : state(fit);
         int percent = (int) Math.round(100 * share.least());
         return new Step(
                 level,
                 variant.id(),
                 variant.name(),
-                state,
-                words(here, fit, percent),
+                here ? "here" : state(fit),
+                (here ? "Now here. " : "") + words(fit, share),
                 percent,
                 reasons(fit),
-                Pictures.of(variant, share));
+                Drawn.at(variant, share));
+    }
+
+    /** A step of nobody's stair. */
+    public static Step of(int level, Variant variant) {
+        return new Step(level, variant.id(), variant.name(), "", "", 100, List.of(), Drawn.at(variant, Share.WHOLE));
     }
 
     public boolean fits() {
@@ -48,7 +51,12 @@ public record Step(
         return state.equals("here");
     }
 
-    private static String state(Fit fit) {
+    public boolean trimmed() {
+        return percent < 100;
+    }
+
+    /** {@code fits}, {@code part} or {@code not}. */
+    public static String state(Fit fit) {
         return switch (fit) {
             case Fit.Fits fits -> "fits";
             case Fit.FitsTrimmed trimmed -> "part";
@@ -56,17 +64,23 @@ public record Step(
         };
     }
 
-    private static String words(boolean here, Fit fit, int percent) {
-        String now = here ? "Now here. " : "";
-        return now
-                + switch (fit) {
-                    case Fit.Fits fits -> "Fits.";
-                    case Fit.FitsTrimmed trimmed -> "Fits through " + percent + " % of the way.";
-                    case Fit.DoesNotFit not -> "Does not fit.";
-                };
+    private static String words(Fit fit, Share share) {
+        return switch (fit) {
+            case Fit.Fits fits -> "Fits.";
+            case Fit.FitsTrimmed trimmed -> trimmed(share);
+            case Fit.DoesNotFit not -> "Does not fit.";
+        };
     }
 
-    static List<String> reasons(Fit fit) {
+    private static String trimmed(Share share) {
+        if (share.left() == share.right()) {
+            return "Fits trimmed, to %d %% of the way.".formatted(Math.round(100 * share.left()));
+        }
+        String side = share.left() < share.right() ? "left" : "right";
+        return "Fits trimmed, to %d %% of the way on the %s.".formatted(Math.round(100 * share.least()), side);
+    }
+
+    public static List<String> reasons(Fit fit) {
         return switch (fit) {
             case Fit.Fits fits -> List.of();
             case Fit.FitsTrimmed trimmed ->

@@ -1,0 +1,49 @@
+package newel.web.movement;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import newel.catalogue.Variant;
+import newel.client.Client;
+import newel.compose.Suiting;
+import newel.limit.Fit;
+import newel.web.client.ClientHeader;
+
+/** The client whose fit is shown. Lives as long as one request, in which each form is judged once. */
+final class Chosen {
+    private final Client client;
+    private final ClientHeader header;
+    private final Suiting suiting;
+    private final Map<String, Fit> fits = new HashMap<>();
+
+    Chosen(Client client, Suiting suiting, LocalDate today) {
+        this.client = client;
+        this.header = ClientHeader.of(client, today);
+        this.suiting = suiting;
+    }
+
+    Client client() {
+        return client;
+    }
+
+    ClientHeader header() {
+        return header;
+    }
+
+    String id() {
+        return client.id().value();
+    }
+
+    String name() {
+        return client.profile().name();
+    }
+
+    Fit fit(Variant variant) {
+        return fits.computeIfAbsent(variant.id(), id -> suiting.fit(variant));
+    }
+
+    /** Whole or trimmed. */
+    boolean may(Variant variant) {
+        return !(fit(variant) instanceof Fit.DoesNotFit);
+    }
+}

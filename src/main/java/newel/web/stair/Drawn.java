@@ -1,0 +1,19 @@
+package newel.web.stair;
+
+import newel.catalogue.Variant;
+import newel.limit.Share;
+
+/** Where the drawings of a variant at a share are: small ones are files of their own, so that a page of many stays light. */
+public final class Drawn {
+    /** The folder of its drawings; each side's share in percent. */
+    public static String at(Variant variant, Share share) {
+        return "/movements/%s/%s/%d-%d"
+                .formatted(variant.movement(), variant.id(), percent(share.left()), percent(share.right()));
+    }
+
+    private static long percent(double share) {
+        return Math.round(100 * share);
+    }
+
+    private Drawn() {}
+}
