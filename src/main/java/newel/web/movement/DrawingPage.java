@@ -26,12 +26,16 @@ public record DrawingPage(String css, String title, String window, List<Placed> 
     }
 
     private static DrawingPage of(String css, String title, List<Frame> frames, boolean ghosts) {
-        double height = frames.stream().mapToDouble(Frame::height).max().orElse(0);
+        double height = frames.stream()
+                .mapToDouble(frame -> frame.bounds().height())
+                .max()
+                .orElse(0);
         double x = 0;
         List<Placed> placed = new ArrayList<>();
         for (Frame frame : frames) {
-            placed.add(new Placed(frame, number(x), number(height - frame.height())));
-            x += frame.width() + GAP;
+            placed.add(
+                    new Placed(frame, number(x), number(height - frame.bounds().height())));
+            x += frame.bounds().width() + GAP;
         }
         return new DrawingPage(css, title, "0 0 " + number(x - GAP) + " " + number(height), placed, ghosts);
     }
