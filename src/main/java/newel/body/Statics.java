@@ -25,6 +25,8 @@ public final class Statics {
     public static Demands demandsOf(List<Posed> samples, Masses masses) {
         Map<Motion, Peak> angles = new EnumMap<>(Motion.class);
         Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
+        List<Stand> stands =
+                samples.stream().map(posed -> Stand.of(posed, masses)).toList();
         for (Posed posed : samples) {
             Motions.of(posed).forEach((motion, peak) -> angles.merge(motion, peak, Peak::max));
             loads(posed, masses).forEach((joint, peak) -> loads.merge(joint, peak, Peak::max));
@@ -32,16 +34,24 @@ public final class Statics {
         return new Demands(
                 angles,
                 loads,
-                least(samples, posed -> margin(posed, masses)),
+                least(stands, Stand::margin),
                 samples.stream().mapToDouble(Statics::fingertips).max().orElseThrow(),
                 samples.stream().anyMatch(Statics::headBelowHeart),
                 samples.stream().filter(Statics::armsHigh).count() / (double) samples.size(),
                 samples.stream().mapToDouble(Statics::handShare).max().orElseThrow(),
-                least(samples, posed -> Base.of(posed).width()));
+                least(stands, Stand::width));
     }
 
-    private static double least(List<Posed> samples, ToDoubleFunction<Posed> what) {
-        return samples.stream().mapToDouble(what).min().orElseThrow();
+    /** How wide a sample stands, and how far inside that its centre of mass is. */
+    private record Stand(double margin, double width) {
+        static Stand of(Posed posed, Masses masses) {
+            Base base = Base.of(posed);
+            return new Stand(base.margin(centreOfMass(posed, masses)), base.width());
+        }
+    }
+
+    private static double least(List<Stand> stands, ToDoubleFunction<Stand> what) {
+        return stands.stream().mapToDouble(what).min().orElseThrow();
     }
 
     /** Centre of mass, statures. */

@@ -58,12 +58,11 @@ public record Coverage(List<Row> rows, List<Gap> gaps, List<Gap> idle) {
         for (Served served : Served.values()) {
             counts.put(served, 0);
         }
-        for (Variant variant : catalogue.variants()) {
-            Movement movement = catalogue.movementOf(variant);
-            if (fits.test(movement, variant)) {
-                served(movement, variant).forEach(served -> counts.merge(served, 1, Integer::sum));
-            }
-        }
+        catalogue.variants().parallelStream()
+                .filter(variant -> fits.test(catalogue.movementOf(variant), variant))
+                .flatMap(variant -> served(catalogue.movementOf(variant), variant).stream())
+                .toList()
+                .forEach(served -> counts.merge(served, 1, Integer::sum));
         return new Row(name, counts);
     }
 
