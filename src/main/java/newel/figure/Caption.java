@@ -9,6 +9,8 @@ import newel.body.Vec;
 final class Caption {
     /** The head goes this far to a side, statures, when the trunk works to it. */
     private static final double TO_A_SIDE = 0.02;
+    /** A limb that goes this far is the one that is looked at, statures. */
+    private static final double FAR = 0.15;
 
     static Optional<String> side(Scene scene, Path path) {
         if (path.legs() == 0) {
@@ -47,8 +49,14 @@ final class Caption {
         return Leading.ways(path, 0).stream().findFirst().flatMap(Caption::moving);
     }
 
+    /** The other limb does the moving that is seen. */
     private static boolean moves(Path path, Moving what) {
-        return moving(path).filter(what::equals).isPresent();
+        return Leading.ways(path, 0).stream()
+                .findFirst()
+                .filter(way -> way.length() > FAR)
+                .flatMap(Caption::moving)
+                .filter(what::equals)
+                .isPresent();
     }
 
     private static Optional<Moving> moving(Way way) {

@@ -18,7 +18,7 @@ final class Leading {
     /** Beside a foot that tips, smaller moves than this are only its outcome, statures. */
     private static final double OUTCOME = 0.15;
     /** A foot that tips by less than this share of what moves most only gives way. */
-    private static final double TIPPING = 0.3;
+    private static final double TIPPING = 0.2;
 
     /** The ways of what leads from one key pose to the next, the furthest first. */
     static List<Way> ways(Path path, int leg) {

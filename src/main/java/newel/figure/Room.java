@@ -44,6 +44,7 @@ final class Room {
         counters(pieces);
         walls(pieces);
         pieces.addAll(footing());
+        pieces.addAll(new Obstacles(brush, things, keys).pieces());
         return pieces;
     }
 

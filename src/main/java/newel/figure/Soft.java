@@ -29,7 +29,7 @@ final class Soft {
 
     /** A rolled towel lies across under a leg. */
     static Piece roll(Brush brush, Vec under, double surface) {
-        double radius = Math.max(.018, Math.min(.04, (under.y() - surface - .02) / 2));
+        double radius = Math.max(.026, Math.min(.04, (under.y() - surface - .02) / 2));
         Vec middle = new Vec(under.x(), surface + radius, under.z());
         Ellipsoid inner = end(middle, -.09, radius);
         Ellipsoid outer = end(middle, .09, radius);

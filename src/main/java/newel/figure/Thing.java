@@ -15,6 +15,11 @@ public enum Thing {
     ROLL_UNDER_KNEE,
     ROLL_UNDER_CALF,
     TOWEL_UNDER_FOOT,
+    /** To be stepped over. */
+    ROLL_AHEAD,
+    ROLL_BESIDE,
+    FLAT_TOWEL_AHEAD,
+    CUSHION_AHEAD,
     TOWEL_BEHIND_THIGH,
     STOOL_BESIDE_BED,
     /** A hand on a wall well out to the side is at a door frame. */

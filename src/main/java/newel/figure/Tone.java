@@ -34,6 +34,7 @@ public enum Tone {
     STEP_EDGE,
     STEP_TOP,
     CUSHION,
+    CUSHION_TOP,
     BAG,
     BAND,
     BOTTLE,
