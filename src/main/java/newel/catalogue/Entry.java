@@ -44,6 +44,14 @@ final class Entry {
         return value.asText(fallback);
     }
 
+    boolean flag(String key) {
+        JsonNode value = value(key);
+        if (!value.isMissingNode() && !value.isBoolean()) {
+            spot.flaw(at(key) + " is neither true nor false: " + value);
+        }
+        return value.asBoolean(false);
+    }
+
     /** Whether the value is just this word. */
     boolean says(String key, String word) {
         return value(key).asText().equals(word);

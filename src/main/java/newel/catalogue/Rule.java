@@ -16,6 +16,7 @@ interface Rule {
             new EverydayWords(),
             new SoundFaults(),
             new SourcedClaims(),
+            new BreathAtEffort(),
             new SoundDose(),
             new SoundPoses());
 

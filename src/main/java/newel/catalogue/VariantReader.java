@@ -3,11 +3,14 @@ package newel.catalogue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import newel.body.KeyPose;
 import newel.body.Part;
 
 /** Reads one variant. */
 final class VariantReader {
+    private static final String BACK = "back";
+
     static Variant read(Spot spot, JsonNode node, String movement, Purposes base) {
         Entry entry = new Entry(spot, "", node);
         Variant variant = new Variant(
@@ -20,6 +23,7 @@ final class VariantReader {
                 Set.copyOf(entry.some("kit", Kit.class)),
                 view(entry.child("view")),
                 poses(entry),
+                entry.flag("round"),
                 entry.one("sides", Sides.class, null),
                 tempo(entry.child("tempo")),
                 trim(entry.child("trim")),
@@ -32,6 +36,7 @@ final class VariantReader {
                 entry.whole("effort", 0),
                 Set.copyOf(entry.some("traits", Trait.class)),
                 words(entry.child("words")),
+                breath(entry),
                 entry.children("easier").stream().map(VariantReader::link).toList());
         entry.finish();
         return variant;
@@ -74,6 +79,19 @@ final class VariantReader {
                 entry.text("stop"));
         entry.finish();
         return words;
+    }
+
+    /** Legs by their number, and `back`. */
+    private static Breath breath(Entry entry) {
+        List<String> out = entry.texts("breatheOut");
+        Set<Integer> legs = out.stream()
+                .filter(each -> each.matches("[1-9]"))
+                .map(Integer::valueOf)
+                .collect(Collectors.toUnmodifiableSet());
+        if (legs.size() + (out.contains(BACK) ? 1 : 0) != out.size()) {
+            entry.flaw("breatheOut holds numbers of legs, each once, and '" + BACK + "': " + out);
+        }
+        return new Breath(legs, out.contains(BACK));
     }
 
     private static Link link(Entry entry) {

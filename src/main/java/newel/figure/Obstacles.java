@@ -31,8 +31,8 @@ record Obstacles(Brush brush, Set<Thing> things, List<Posed> keys) {
             pieces.add(roll(beside, new Vec(.13, 0, 0)));
         }
         if (things.contains(Thing.FLAT_TOWEL_AHEAD)) {
-            pieces.add(new Box(ahead.x() - .03, ahead.x() + .03, 0, .008, -.16, .16)
-                    .piece(brush, Tone.TOWEL, Tone.TOWEL));
+            pieces.add(
+                    new Box(ahead.x() - .03, ahead.x() + .03, 0, .008, -.16, .16).piece(brush, Tone.TOWEL, Tone.TOWEL));
         }
         if (things.contains(Thing.CUSHION_AHEAD)) {
             pieces.add(new Box(ahead.x() - .035, ahead.x() + .035, 0, CUSHION_HIGH, -.16, .16)

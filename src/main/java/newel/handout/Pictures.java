@@ -1,8 +1,6 @@
 package newel.handout;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import newel.body.KeyPose;
 import newel.body.Trimming;
@@ -17,8 +15,6 @@ import newel.limit.Share;
 
 /** The picture of a variant, drawn at the share of its way that a person is asked to go. */
 public final class Pictures {
-    private static final Pattern CIRCLES = Pattern.compile("circle|shoulder roll");
-
     public static Picture of(Variant variant) {
         return of(variant, Share.WHOLE);
     }
@@ -35,7 +31,7 @@ public final class Pictures {
                 new Camera(variant.view().yaw(), variant.view().pitch()),
                 Surroundings.of(variant),
                 WorkingSide.of(variant),
-                CIRCLES.matcher(variant.name().toLowerCase(Locale.ROOT)).find(),
+                variant.round(),
                 look);
         return new Drawing(scene).picture(variant.name(), described(variant));
     }

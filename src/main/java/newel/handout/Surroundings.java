@@ -37,8 +37,12 @@ final class Surroundings {
             new Said(Thing.COUNTER_NEAR, "(near|beside) the counter|the counter near"),
             new Said(Thing.TOWEL_ROLL_IN_HANDS, "rolled towel between your hands"),
             new Said(Thing.BAG_AT_CHEST, "bag to your chest"),
-            new Said(Thing.ROLL_AHEAD, "(roll|rolled) [^.]*towels?[^.]*\\. drop (it|them) (and push it into place|across|one long)"),
-            new Said(Thing.ROLL_BESIDE, "(drop a rolled towel|roll a hand towel tightly\\. drop it) beside your right foot"),
+            new Said(
+                    Thing.ROLL_AHEAD,
+                    "(roll|rolled) [^.]*towels?[^.]*\\. drop (it|them) (and push it into place|across|one long)"),
+            new Said(
+                    Thing.ROLL_BESIDE,
+                    "(drop a rolled towel|roll a hand towel tightly\\. drop it) beside your right foot"),
             new Said(Thing.FLAT_TOWEL_AHEAD, "fold a towel flat\\. drop it"),
             new Said(Thing.CUSHION_AHEAD, "cushion across your path"),
             new Said(Thing.SINK, "\\bsink\\b"),

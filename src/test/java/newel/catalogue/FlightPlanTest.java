@@ -149,6 +149,7 @@ class FlightPlanTest {
                 Set.of(),
                 null,
                 List.of(),
+                false,
                 Sides.TOGETHER,
                 null,
                 Trim.NONE,
@@ -159,6 +160,7 @@ class FlightPlanTest {
                 0,
                 Set.of(),
                 null,
+                Breath.EVEN,
                 links);
     }
 

@@ -162,6 +162,7 @@ class DemandFilterTest {
                 EnumSet.noneOf(newel.catalogue.Kit.class),
                 new View(0, 0),
                 List.of(new KeyPose(id, pose, contacts)),
+                false,
                 Sides.TOGETHER,
                 new Tempo(2, 0, 2),
                 Trim.NONE,
@@ -172,6 +173,7 @@ class DemandFilterTest {
                 3,
                 traits,
                 new Words(List.of(), List.of(), "", "", ""),
+                newel.catalogue.Breath.EVEN,
                 List.of());
     }
 }

@@ -167,6 +167,7 @@ class FittingTest {
                 v.kit(),
                 v.view(),
                 v.keyPoses(),
+                v.round(),
                 v.sides(),
                 v.tempo(),
                 v.trim(),
@@ -177,6 +178,7 @@ class FittingTest {
                 v.effort(),
                 EnumSet.of(Trait.FLOOR_TRANSFER),
                 v.words(),
+                v.breath(),
                 v.easier());
     }
 
