@@ -9,34 +9,31 @@
   // Slow at both ends, as limbs are.
   const ease = (t) => (1 - Math.cos(Math.PI * t)) / 2;
 
-  // Where the loop is after so many seconds: which frame, and what the breath does.
+  // Where the loop is after so many seconds: which pass, which frame, and whether the breath goes out.
   function at(film, seconds) {
     const way = film.going + film.hold + film.coming;
     const pass = Math.floor(seconds / way) % film.passes.length;
     const t = seconds % way;
-    const last = film.passes[pass].length - 1;
+    const out = film.out.some(([from, to]) => t >= from && t < to);
+    return { pass, frame: Math.round((film.passes[pass].length - 1) * share(film, t)), out };
+  }
+
+  // How much of the way is done at this moment of the loop, 0 to 1.
+  function share(film, t) {
     if (t < film.going) {
-      return { pass, frame: Math.round(last * ease(t / film.going)), breath: film.breath === "going" ? "out" : "in" };
+      return ease(t / film.going);
     }
-    if (t < film.going + film.hold) {
-      return { pass, frame: last, breath: "" };
-    }
-    const back = (t - film.going - film.hold) / film.coming;
-    return {
-      pass,
-      frame: Math.round(film.round ? last : last * (1 - ease(back))),
-      breath: film.breath === "coming" ? "out" : "in",
-    };
+    return t < film.going + film.hold || film.coming === 0 ? 1 : 1 - ease((t - film.going - film.hold) / film.coming);
   }
 
   function shape(mark) {
-    const path = document.createElementNS(SVG, "path");
-    path.setAttribute("d", mark.d);
-    path.setAttribute("class", mark.c);
+    const drawn = document.createElementNS(SVG, mark.w ? "polyline" : "polygon");
+    drawn.setAttribute("points", mark.p);
+    drawn.setAttribute("class", mark.c);
     if (mark.w) {
-      path.setAttribute("stroke-width", mark.w);
+      drawn.setAttribute("stroke-width", mark.w);
     }
-    return path;
+    return drawn;
   }
 
   function drawn(film) {
@@ -52,17 +49,14 @@
   function stage(film, label) {
     const svg = document.createElementNS(SVG, "svg");
     svg.setAttribute("viewBox", film.box.join(" "));
-    svg.setAttribute("class", "figure figure--moving");
+    svg.setAttribute("width", film.box[2]);
+    svg.setAttribute("height", film.box[3]);
     svg.setAttribute("role", "img");
     svg.setAttribute("aria-label", label);
     return svg;
   }
 
-  const BREATHS = { out: "Breathe out", in: "Breathe in", "": "Hold" };
-
-  function words(film, breath) {
-    return film.breath === "steady" ? "Breathe easily" : BREATHS[breath];
-  }
+  const words = (film, out) => (film.out.length === 0 ? "Breathe easily" : out ? "Breathe out" : "Breathe in");
 
   class Player {
     constructor(box, button) {
@@ -85,10 +79,11 @@
       this.breath.className = "breath";
       this.breath.setAttribute("aria-hidden", "true");
       this.place = document.createElement("div");
-      this.place.className = "moving";
+      this.place.className = "picture moving " + this.film.style;
       this.place.append(this.svg, this.breath);
-      this.box.querySelector(".picture").hidden = true;
-      this.box.prepend(this.place);
+      this.still = this.box.querySelector(".picture");
+      this.still.hidden = true;
+      this.still.before(this.place);
       this.button.textContent = "Stop";
       this.button.setAttribute("aria-pressed", "true");
       this.running = true;
@@ -103,10 +98,10 @@
       this.since = this.since ?? now;
       const here = at(this.film, (now - this.since) / 1000);
       this.svg.replaceChildren(this.groups[here.pass][here.frame]);
-      const said = words(this.film, here.breath);
+      const said = words(this.film, here.out);
       if (this.breath.textContent !== said) {
         this.breath.textContent = said;
-        this.breath.classList.toggle("breath--out", said === BREATHS.out);
+        this.breath.classList.toggle("breath-out", here.out);
       }
       requestAnimationFrame((next) => this.show(next));
     }
@@ -114,7 +109,7 @@
     stop() {
       this.running = false;
       this.place.remove();
-      this.box.querySelector(".picture").hidden = false;
+      this.still.hidden = false;
       this.button.textContent = this.says;
       this.button.setAttribute("aria-pressed", "false");
     }

@@ -1,10 +1,8 @@
 package newel.figure;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import newel.body.Ground;
 import newel.body.Path;
 import newel.body.Posed;
 import newel.body.Vec;
@@ -40,32 +38,14 @@ public final class Drawing {
 
     private List<Mark> marks(Camera camera, int key) {
         Posed posed = path.keys().get(key);
-        List<Mark> marks = new ArrayList<>();
-        if (posed.contacts().ground() != Ground.BED) {
-            marks.add(Shadow.under(camera, posed));
-        }
-        List<Piece> figure = new Person(camera, posed, scene.look()).pieces();
-        pieces(camera, key, figure).forEach(piece -> marks.addAll(piece.inOrder()));
+        Staging staging = new Staging(scene, camera, path.keys(), towel);
+        List<Piece> figure = staging.figure(posed);
+        List<Piece> ghosts =
+                key == 0 ? List.of() : Ghosts.of(camera, path.keys().get(key - 1), posed, scene.look());
+        List<Mark> marks = new ArrayList<>(staging.marks(posed, figure, ghosts));
         if (key > 0) {
             marks.addAll(new Trail(camera, path, key - 1, scene.working(), figure, loops).arrows());
         }
         return marks;
-    }
-
-    /** From far to near. */
-    private List<Piece> pieces(Camera camera, int key, List<Piece> figure) {
-        Posed posed = path.keys().get(key);
-        Brush brush = new Brush(camera);
-        List<Piece> pieces = new ArrayList<>(figure);
-        pieces.addAll(new Room(camera, scene.things(), path.keys()).pieces());
-        pieces.addAll(new Underlay(brush, posed, scene.things()).pieces());
-        pieces.addAll(new Towel(brush, posed, scene.things(), towel).pieces());
-        pieces.addAll(new Carrying(brush, posed, scene.things()).pieces());
-        if (key > 0) {
-            Posed before = path.keys().get(key - 1);
-            pieces.addAll(Ghosts.of(camera, before, posed, scene.look()));
-        }
-        pieces.sort(Comparator.comparingDouble(Piece::depth));
-        return pieces;
     }
 }

@@ -53,6 +53,11 @@ record Framing(Bounds window, Optional<String> under) {
         return frames;
     }
 
+    /** The marks of one frame on the line of the floor. */
+    List<Mark> floored(List<Mark> marks) {
+        return Stream.concat(Stream.of(floor()), marks.stream()).toList();
+    }
+
     private Stream<Mark> said() {
         return under.stream()
                 .map(words -> new Mark.Words(

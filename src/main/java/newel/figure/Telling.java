@@ -2,6 +2,7 @@ package newel.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import newel.body.Ground;
 import newel.body.KeyPose;
 import newel.body.Posed;
 import newel.body.Side;
@@ -17,19 +18,28 @@ final class Telling {
 
     /**
      * A last pose that mirrors the one before, or returns to the first, is left out, and a hold is one pose; of more than
-     * three the first, the second and the last stay.
+     * three the first, the second and the last stay. The way down to the floor is told stage by stage.
      */
     static List<KeyPose> told(List<KeyPose> keyPoses) {
         List<KeyPose> told = new ArrayList<>(keyPoses);
         while (told.size() > 1 && tellsNothing(told)) {
             told.removeLast();
         }
-        return told.size() > 3 ? List.of(told.get(0), told.get(1), told.getLast()) : told;
+        return told.size() > 3 && !inStages(told) ? List.of(told.get(0), told.get(1), told.getLast()) : told;
+    }
+
+    /** The last pose is the one before it with the sides changed over. */
+    static boolean endsMirrored(List<KeyPose> keyPoses) {
+        int last = keyPoses.size() - 1;
+        return last > 1 && mirrors(keyPoses.get(last - 1), keyPoses.get(last));
+    }
+
+    private static boolean inStages(List<KeyPose> told) {
+        return told.stream().anyMatch(key -> key.contacts().ground() == Ground.KNEES);
     }
 
     private static boolean tellsNothing(List<KeyPose> told) {
-        return same(told.getFirst(), told.getLast())
-                || told.size() > 2 && mirrors(told.get(told.size() - 2), told.getLast());
+        return same(told.getFirst(), told.getLast()) || endsMirrored(told);
     }
 
     private static boolean same(KeyPose a, KeyPose b) {

@@ -1,5 +1,8 @@
 package newel.web.movement;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -12,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Variant;
+import newel.figure.Film;
 import newel.figure.Picture;
 import newel.handout.Pictures;
 import newel.limit.Share;
@@ -28,6 +32,8 @@ public final class DrawingRoutes implements Routes {
     /** Colours stand in the drawing itself; nothing else may be loaded or run by it. */
     private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 
+    private static final ObjectMapper JSON = new ObjectMapper().setSerializationInclusion(JsonInclude.Include.NON_NULL);
+
     private final Pages pages;
     private final Catalogue catalogue;
     private final String css = css();
@@ -42,6 +48,7 @@ public final class DrawingRoutes implements Routes {
     public void add(RoutesConfig routes) {
         routes.get("/movements/{movement}/{variant}/{share}/glimpse.svg", this::glimpse);
         routes.get("/movements/{movement}/{variant}/{share}/picture.svg", this::picture);
+        routes.get("/movements/{movement}/{variant}/{share}/motion.json", this::motion);
     }
 
     private void glimpse(Context ctx) {
@@ -63,17 +70,39 @@ public final class DrawingRoutes implements Routes {
         ctx.contentType("image/svg+xml; charset=utf-8").result(drawing);
     }
 
-    /** Only what a page can lead to: a variant of the movement, at a share that is tried for somebody. */
+    private void motion(Context ctx) {
+        ctx.header("Cache-Control", "private, max-age=86400");
+        ctx.contentType("application/json; charset=utf-8").result(written(ctx));
+    }
+
+    private byte[] written(Context ctx) {
+        Variant variant = variant(ctx);
+        Film film = Pictures.film(variant, share(ctx, variant)).orElseThrow(NotFoundResponse::new);
+        try {
+            return JSON.writeValueAsBytes(MotionPage.of(variant, film));
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private Picture drawn(Context ctx) {
-        Variant variant = catalogue
+        Variant variant = variant(ctx);
+        return Pictures.of(variant, share(ctx, variant));
+    }
+
+    /** Only what a page can lead to: a variant of the movement, at a share that is tried for somebody. */
+    private Variant variant(Context ctx) {
+        return catalogue
                 .variant(ctx.pathParam("variant"))
                 .filter(each -> each.movement().equals(ctx.pathParam("movement")))
                 .orElseThrow(NotFoundResponse::new);
-        Share share = Shares.mostFirst(variant).stream()
+    }
+
+    private static Share share(Context ctx, Variant variant) {
+        return Shares.mostFirst(variant).stream()
                 .filter(each -> ctx.path().startsWith(Drawn.at(variant, each) + "/"))
                 .findFirst()
                 .orElseThrow(NotFoundResponse::new);
-        return Pictures.of(variant, share);
     }
 
     private static String css() {

@@ -29,6 +29,7 @@ public record VariantPage(
         String name,
         Step step,
         Picture picture,
+        String motion,
         String range,
         Words words,
         List<Line> facts,

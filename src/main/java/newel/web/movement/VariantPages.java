@@ -27,6 +27,7 @@ import newel.program.Program;
 import newel.web.Practice;
 import newel.web.form.KitWords;
 import newel.web.limitation.MotionWords;
+import newel.web.stair.Drawn;
 import newel.web.stair.LinkWords;
 import newel.web.stair.Step;
 
@@ -64,6 +65,7 @@ final class VariantPages {
                 variant.name(),
                 step(variant, chosen),
                 Pictures.of(variant, share),
+                Drawn.motion(variant, share),
                 RangeWords.of(share),
                 variant.words(),
                 facts(variant),

@@ -48,6 +48,7 @@ public record ProgramPage(
             String movement,
             String clock,
             Picture picture,
+            String motion,
             String name,
             String dose,
             List<Box> doseBoxes,

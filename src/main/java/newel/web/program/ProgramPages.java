@@ -28,6 +28,7 @@ import newel.program.Difference;
 import newel.program.Version;
 import newel.screen.Permission;
 import newel.web.client.ClientHeader;
+import newel.web.stair.Drawn;
 import newel.web.stair.Step;
 
 /** Makes the program page from what is known. */
@@ -109,6 +110,7 @@ final class ProgramPages {
                 item.movement(),
                 clock(seconds),
                 Pictures.of(variant, item.share()),
+                Drawn.motion(variant, item.share()),
                 variant.name(),
                 DoseWords.of(item.dose(), variant.sides()),
                 refused ? DoseBoxes.typed(refusal) : DoseBoxes.of(item),

@@ -1,6 +1,7 @@
 package newel.web.stair;
 
 import newel.catalogue.Variant;
+import newel.handout.Pictures;
 import newel.limit.Share;
 
 /** Where the drawings of a variant at a share are: small ones are files of their own, so that a page of many stays light. */
@@ -9,6 +10,11 @@ public final class Drawn {
     public static String at(Variant variant, Share share) {
         return "/movements/%s/%s/%d-%d"
                 .formatted(variant.movement(), variant.id(), percent(share.left()), percent(share.right()));
+    }
+
+    /** Where the film of it is; empty for a hold, which has nothing to move. */
+    public static String motion(Variant variant, Share share) {
+        return Pictures.moves(variant) ? at(variant, share) + "/motion.json" : "";
     }
 
     private static long percent(double share) {
