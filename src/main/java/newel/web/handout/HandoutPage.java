@@ -32,8 +32,9 @@ public record HandoutPage(Handout handout, String made, String back, List<String
         return grades().stream().filter(Graded::tooHard).toList();
     }
 
+    /** Very short lines score under nought; no school is lower than that. */
     public static String plain(double score) {
-        return String.format(Locale.ROOT, "%.1f", score);
+        return String.format(Locale.ROOT, "%.1f", Math.max(0, score));
     }
 
     public String wholeGrade() {

@@ -13,6 +13,9 @@ import newel.catalogue.Dose;
 import newel.client.ClientId;
 import newel.compose.Item;
 import newel.compose.Suiting;
+import newel.limit.Limit;
+import newel.limit.Limitation;
+import newel.limit.Sided;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
@@ -140,7 +143,8 @@ class ProgramPagesTest {
 
     @Test
     void a_dose_that_is_too_much_says_why_and_stays_as_it_was_typed() {
-        ClientId sore = Cast.addWithProgram(running.stores, People.kneesAndPressure());
+        ClientId sore = Cast.addWithProgram(running.stores, People.fitAndBored());
+        running.stores.limitations().add(sore, tenMinutesOnTheFeet());
         Dose huge = new Dose(5, 60, 600);
         Suiting suiting = Shipped.suiting(running.stores.clients().find(sore).orElseThrow());
         Item held = newest(sore)
@@ -166,6 +170,19 @@ class ProgramPagesTest {
                         .select(".dose-form label input")
                         .eachAttr("value"));
         assertEquals(held, newest(sore).session().item(held.movement()).orElseThrow());
+    }
+
+    private static Limitation tenMinutesOnTheFeet() {
+        return new Limitation(
+                "ten-minutes",
+                "",
+                "Ten minutes on the feet",
+                Sided.BOTH,
+                Limitation.Source.CLIENT,
+                People.TODAY,
+                null,
+                List.of(new Limit.Time(Limit.Lasting.STANDING, 600)),
+                List.of());
     }
 
     @Test
