@@ -65,7 +65,21 @@ final class Serve {
                 remove(folder);
             }
         }));
+        warm(stores, practice);
         out.println("Newel is at http://127.0.0.1:" + server.port() + "/  (data in " + folder + ")");
+    }
+
+    /** Judges every form for every client before anybody waits for it: what forms ask is worked out once and then kept. */
+    private static void warm(Stores stores, Practice practice) {
+        List<Client> clients = stores.clients().all().stream()
+                .flatMap(opened -> stores.clients().find(opened.id()).stream())
+                .toList();
+        Thread.ofPlatform()
+                .daemon()
+                .priority(Thread.MIN_PRIORITY)
+                .start(() -> clients.stream()
+                        .map(practice::suiting)
+                        .forEach(suiting -> practice.catalogue().variants().forEach(suiting::fit)));
     }
 
     /** The demo cast; those who may begin have a program already. */

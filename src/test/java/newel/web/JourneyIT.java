@@ -174,6 +174,25 @@ class JourneyIT {
         assertTrue(page.locator(".note").textContent().contains("This is version 2."));
     }
 
+    @Test
+    void with_scripts_the_list_follows_what_is_typed_and_the_address_keeps_it() {
+        Page page = page(true, 1280);
+        page.navigate(running.address() + "/movements");
+        page.evaluate("document.newelMark = 'same document'");
+
+        page.locator("#q").pressSequentially("towel row");
+        page.locator("h2").getByText("Best first").waitFor();
+        page.locator("#position").selectOption("standing");
+        page.locator(".taken-label").getByText("Position: standing").waitFor();
+
+        assertEquals("same document", page.evaluate("document.newelMark"));
+        assertEquals("towel row", page.locator("#q").inputValue());
+        assertTrue(page.url().contains("q=towel+row") || page.url().contains("q=towel%20row"), page.url());
+        assertEquals("Towel row", page.locator(".card h3").first().textContent());
+        page.reload();
+        assertEquals("standing", page.locator("#position").inputValue());
+    }
+
     @ParameterizedTest(name = "{0} px")
     @ValueSource(ints = {1280, 390})
     void every_page_passes_axe_and_scrolls_only_downward(int width) {
@@ -194,7 +213,12 @@ class JourneyIT {
                 client + "/program/changes",
                 client + "/program/handout",
                 "/clients/" + referred + "/program",
-                "/clients/" + referred + "/referral");
+                "/clients/" + referred + "/referral",
+                "/movements?q=towel&position=lying&kind=pulse",
+                "/movements?client=" + id,
+                "/movements/stance-hold",
+                "/movements/overhead-press?client=" + id,
+                "/movements/overhead-press/press-standing?client=" + id);
         Page page = page(true, width);
         List<String> found = new ArrayList<>();
         for (String path : paths) {

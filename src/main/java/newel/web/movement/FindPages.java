@@ -81,7 +81,8 @@ final class FindPages {
         return filters.all().stream()
                 .map(filter -> {
                     Filters others = filters.without(filter.name());
-                    String then = MovementWords.movements(passing(others).size());
+                    int left = passing(others).size();
+                    String then = left == 0 ? "still nothing" : "then " + MovementWords.movements(left);
                     return new FindPage.Taken(filter.label(), others.path(client), then);
                 })
                 .toList();

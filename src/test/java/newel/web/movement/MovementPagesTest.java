@@ -141,6 +141,9 @@ class MovementPagesTest {
         assertEquals("Nothing found.", page.text(".count"));
         assertEquals("Take away:", page.text(".taken-lead"));
         assertEquals(List.of("“xylophone”", "Position: lying"), page.texts(".taken-label"));
+        assertEquals(
+                "Take all of it away", page.html().select(".taken a").last().text());
+        assertTrue(page.texts(".then").get(1).endsWith("still nothing"));
         Element withoutText = page.html().select(".taken a").first();
         Browser.Page after = browser.get(withoutText.attr("href"));
         assertEquals(with(variant -> variant.position() == Position.LYING), cards(after));
