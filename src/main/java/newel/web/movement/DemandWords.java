@@ -25,7 +25,7 @@ final class DemandWords {
 
     /** In percent of body weight times height. */
     static String load(double bodyWeightHeight) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * bodyWeightHeight);
+        return String.format(Locale.ROOT, "%.2f %%", 100 * bodyWeightHeight);
     }
 
     /** A load beside the one that sitting or standing quietly asks. */

@@ -55,7 +55,7 @@ class DemandWordsTest {
         assertEquals("no more than sitting or standing quietly", DemandWords.beside(Joint.HIP, .02));
         assertEquals("much like sitting or standing quietly", DemandWords.beside(Joint.HIP, .022));
         assertEquals("2.5 times sitting or standing quietly", DemandWords.beside(Joint.HIP, .05));
-        assertEquals("5.0 %", DemandWords.load(.05));
+        assertEquals("5.00 %", DemandWords.load(.05));
     }
 
     @Test
