@@ -2,7 +2,6 @@ package newel.figure;
 
 import java.util.List;
 import newel.body.Hand;
-import newel.body.Path;
 import newel.body.Posed;
 import newel.body.Side;
 import newel.body.Vec;
@@ -45,23 +44,23 @@ final class ArmLead {
         }
     }
 
-    static Way way(Path path, int leg, Side side) {
-        Ends ends = new Ends(path.keys().get(leg), path.keys().get(leg + 1), side);
+    static Way way(Stretch stretch, Side side) {
+        Ends ends = new Ends(stretch.from(), stretch.to(), side);
         Piece.What part = Piece.What.arm(side);
         boolean stays = stays(ends);
         if (!stays
                 && byItself(ends.palm(), ends.shoulder())
                 && ends.elbow().length() < ELBOW * ends.palm().length()) {
-            return Way.of(part, path, leg, p -> p.arm(side).palm());
+            return Way.of(part, stretch, p -> p.arm(side).palm());
         }
         if (!fixed(ends)
                 && byItself(ends.elbow(), ends.shoulder())
                 && ends.elbow().length() > ELBOW * ends.palm().length()) {
-            return Way.of(part, path, leg, p -> p.arm(side).elbow());
+            return Way.of(part, stretch, p -> p.arm(side).elbow());
         }
         return ends.blade().length()
                         > Math.max(BLADE, BY_ITSELF * ends.shoulder().length())
-                ? Way.of(part, path, leg, p -> p.arm(side).shoulder())
+                ? Way.of(part, stretch, p -> p.arm(side).shoulder())
                 : new Way(part, List.of());
     }
 

@@ -1,8 +1,8 @@
 package newel.figure;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import newel.body.Path;
 import newel.body.Vec;
 
 /** Words under the figure that tell left from right. */
@@ -12,16 +12,16 @@ final class Caption {
     /** A limb that goes this far is the one that is looked at, statures. */
     private static final double FAR = 0.15;
 
-    static Optional<String> side(Scene scene, Path path) {
-        if (path.legs() == 0) {
+    static Optional<String> side(Scene scene, List<Stretch> stretches) {
+        if (stretches.isEmpty()) {
             return Optional.empty();
         }
         return switch (scene.working()) {
             case TOGETHER -> Optional.empty();
-            case RIGHT_ARM -> Optional.of(moves(path, Moving.LEFT_ARM) ? "left arm" : "right arm");
-            case RIGHT_LEG -> Optional.of(moves(path, Moving.LEFT_LEG) ? "left leg" : "right leg");
-            case ONE_SIDE -> moving(path).map(Caption::one);
-            case ALTERNATING -> moving(path).map(Caption::both);
+            case RIGHT_ARM -> Optional.of(moves(stretches, Moving.LEFT_ARM) ? "left arm" : "right arm");
+            case RIGHT_LEG -> Optional.of(moves(stretches, Moving.LEFT_LEG) ? "left leg" : "right leg");
+            case ONE_SIDE -> moving(stretches).map(Caption::one);
+            case ALTERNATING -> moving(stretches).map(Caption::both);
         };
     }
 
@@ -45,13 +45,13 @@ final class Caption {
         };
     }
 
-    private static Optional<Moving> moving(Path path) {
-        return Leading.ways(path, 0).stream().findFirst().flatMap(Caption::moving);
+    private static Optional<Moving> moving(List<Stretch> stretches) {
+        return Leading.ways(stretches.getFirst()).stream().findFirst().flatMap(Caption::moving);
     }
 
     /** The other limb does the moving that is seen. */
-    private static boolean moves(Path path, Moving what) {
-        return Leading.ways(path, 0).stream()
+    private static boolean moves(List<Stretch> stretches, Moving what) {
+        return Leading.ways(stretches.getFirst()).stream()
                 .findFirst()
                 .filter(way -> way.length() > FAR)
                 .flatMap(Caption::moving)

@@ -11,6 +11,7 @@ import newel.body.Vec;
 public final class Drawing {
     private final Scene scene;
     private final Path path;
+    private final List<Stretch> stretches;
     private final Optional<String> side;
     private final double towel;
     private final List<List<Vec>> loops;
@@ -18,7 +19,8 @@ public final class Drawing {
     public Drawing(Scene scene) {
         this.scene = scene;
         this.path = new Path(Telling.told(scene.keyPoses()));
-        this.side = Caption.side(scene, path);
+        this.stretches = Stretch.all(path);
+        this.side = Caption.side(scene, stretches);
         this.towel = Towel.length(path.keys());
         this.loops = Loop.of(scene);
     }
@@ -31,7 +33,7 @@ public final class Drawing {
         }
         Framing framing = Framing.of(drawn, side);
         List<Frame> frames = new ArrayList<>(framing.frames(drawn));
-        SecondView.of(camera, path)
+        SecondView.of(camera, path.keys().getFirst(), stretches)
                 .ifPresent(view -> frames.add(framing.also(marks(view.camera(), path.legs()), view.caption())));
         return new Picture(title, description, scene.look().style(), frames);
     }
@@ -44,7 +46,7 @@ public final class Drawing {
                 key == 0 ? List.of() : Ghosts.of(camera, path.keys().get(key - 1), posed, scene.look());
         List<Mark> marks = new ArrayList<>(staging.marks(posed, figure, ghosts));
         if (key > 0) {
-            marks.addAll(new Trail(camera, path, key - 1, scene.working(), figure, loops).arrows());
+            marks.addAll(new Trail(camera, stretches.get(key - 1), scene.working(), figure, loops).arrows());
         }
         return marks;
     }

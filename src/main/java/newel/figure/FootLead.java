@@ -2,7 +2,6 @@ package newel.figure;
 
 import java.util.List;
 import newel.body.Foot;
-import newel.body.Path;
 import newel.body.Side;
 
 /** How far a foot goes, and whether it tips on its heel or its ball. */
@@ -10,11 +9,10 @@ final class FootLead {
     /** Degrees. */
     private static final double TIPS = 4;
 
-    static Way way(Path path, int leg, Side side) {
+    static Way way(Stretch stretch, Side side) {
         return Leading.furthest(
                 Piece.What.leg(side),
-                path,
-                leg,
+                stretch,
                 List.of(
                         p -> p.leg(side).ankle(),
                         p -> p.leg(side).ball(),
@@ -22,9 +20,9 @@ final class FootLead {
     }
 
     /** On the floor before and after, and tipped between. */
-    static boolean tips(Path path, int leg, Side side) {
-        Foot before = path.keys().get(leg).contacts().foot(side);
-        Foot after = path.keys().get(leg + 1).contacts().foot(side);
+    static boolean tips(Stretch stretch, Side side) {
+        Foot before = stretch.from().contacts().foot(side);
+        Foot after = stretch.to().contacts().foot(side);
         return before.placed() && after.placed() && Math.abs(after.pitch() - before.pitch()) > TIPS;
     }
 

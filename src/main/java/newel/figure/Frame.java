@@ -8,11 +8,19 @@ public record Frame(String caption, Bounds bounds, List<Mark> marks) {
         return String.join(" ", Mark.number(bounds.left()), Mark.number(bounds.top()), widthText(), heightText());
     }
 
+    public double width() {
+        return bounds.width();
+    }
+
+    public double height() {
+        return bounds.height();
+    }
+
     public String widthText() {
-        return Mark.number(bounds.width());
+        return Mark.number(width());
     }
 
     public String heightText() {
-        return Mark.number(bounds.height());
+        return Mark.number(height());
     }
 }

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import newel.body.Path;
 import newel.body.Posed;
 import newel.body.Side;
 import newel.body.Vec;
@@ -21,20 +20,19 @@ final class Leading {
     private static final double TIPPING = 0.2;
 
     /** The ways of what leads from one key pose to the next, the furthest first. */
-    static List<Way> ways(Path path, int leg) {
+    static List<Way> ways(Stretch stretch) {
         List<Way> feet = Stream.of(Side.values())
-                .map(side -> FootLead.way(path, leg, side))
+                .map(side -> FootLead.way(stretch, side))
                 .toList();
-        List<Way> arms = Stream.of(Side.values())
-                .map(side -> ArmLead.way(path, leg, side))
-                .toList();
-        Way trunk = trunk(path, leg);
+        List<Way> arms =
+                Stream.of(Side.values()).map(side -> ArmLead.way(stretch, side)).toList();
+        Way trunk = trunk(stretch);
         List<Way> all =
                 Stream.of(feet, arms, List.of(trunk)).flatMap(List::stream).toList();
         double most = longest(all);
         List<Way> tipping = Stream.of(Side.values())
-                .filter(side -> FootLead.tips(path, leg, side))
-                .map(side -> FootLead.way(path, leg, side))
+                .filter(side -> FootLead.tips(stretch, side))
+                .map(side -> FootLead.way(stretch, side))
                 .toList();
         if (most < OUTCOME && longest(tipping) > TIPPING * most) {
             return leading(tipping, longest(tipping));
@@ -54,23 +52,21 @@ final class Leading {
         return ways.stream().mapToDouble(Way::length).max().orElse(0);
     }
 
-    private static Way trunk(Path path, int leg) {
+    private static Way trunk(Stretch stretch) {
         Way head = furthest(
                 Piece.What.HEAD,
-                path,
-                leg,
+                stretch,
                 List.of(p -> p.trunk().crown(), p -> p.trunk().nose()));
         Way body = furthest(
                 Piece.What.TRUNK,
-                path,
-                leg,
+                stretch,
                 List.of(p -> p.trunk().midShoulders(), p -> p.trunk().pelvis()));
         return body.length() > head.length() ? body : head;
     }
 
-    static Way furthest(Piece.What part, Path path, int leg, List<Function<Posed, Vec>> points) {
+    static Way furthest(Piece.What part, Stretch stretch, List<Function<Posed, Vec>> points) {
         return points.stream()
-                .map(point -> Way.of(part, path, leg, point))
+                .map(point -> Way.of(part, stretch, point))
                 .max(Comparator.comparingDouble(Way::length))
                 .orElseThrow();
     }

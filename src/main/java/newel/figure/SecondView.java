@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import newel.body.Ground;
-import newel.body.Path;
 import newel.body.Posed;
 
 /** The view beside the first, where one view cannot show the movement: a turn, or a way straight at the viewer. */
@@ -24,17 +23,16 @@ record SecondView(Camera camera, String caption) {
     /** More frames than this get no further one. */
     private static final int FRAMES = 3;
 
-    static Optional<SecondView> of(Camera first, Path path) {
-        if (path.legs() == 0) {
-            return stance(first, path.keys().getFirst());
+    static Optional<SecondView> of(Camera first, Posed hold, List<Stretch> stretches) {
+        if (stretches.isEmpty()) {
+            return stance(first, hold);
         }
-        if (path.keys().size() > FRAMES) {
+        if (stretches.size() >= FRAMES) {
             return Optional.empty();
         }
-        int last = path.legs() - 1;
-        boolean turns = Turning.between(path.keys().get(last), path.keys().get(last + 1))
-                .isPresent();
-        return turns ? Optional.of(ABOVE).filter(v -> first.pitch() < HIGH) : better(first, Leading.ways(path, last));
+        Stretch last = stretches.getLast();
+        boolean turns = Turning.between(last.from(), last.to()).isPresent();
+        return turns ? Optional.of(ABOVE).filter(v -> first.pitch() < HIGH) : better(first, Leading.ways(last));
     }
 
     private static Optional<SecondView> better(Camera first, List<Way> ways) {

@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import newel.body.Path;
 import newel.body.Vec;
 
 /** Arrows along the true path of what leads: large where it moves far, beside it and enlarged where it moves little. */
-record Trail(Camera camera, Path path, int leg, Scene.Working working, List<Piece> figure, List<List<Vec>> loops) {
+record Trail(Camera camera, Stretch stretch, Scene.Working working, List<Piece> figure, List<List<Vec>> loops) {
     /** Two arrows closer than this, in points, would be one on top of the other. */
     private static final double SAME = 14;
     /** Two small arrows must stand further apart, points. */
@@ -30,9 +29,8 @@ record Trail(Camera camera, Path path, int leg, Scene.Working working, List<Piec
         if (!loops.isEmpty()) {
             return loops.stream().map(this::round).toList();
         }
-        List<Way> ways = Leading.ways(path, leg);
-        Optional<Turning> turn =
-                Turning.between(path.keys().get(leg), path.keys().get(leg + 1));
+        List<Way> ways = Leading.ways(stretch);
+        Optional<Turning> turn = Turning.between(stretch.from(), stretch.to());
         return turn.isPresent() && ways.stream().allMatch(Trail::carried) ? turned(turn.get()) : along(ways);
     }
 

@@ -1,23 +1,14 @@
 package newel.figure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import newel.body.Path;
 import newel.body.Posed;
 import newel.body.Vec;
 
 /** The way that one point of the body goes, in statures. */
 record Way(Piece.What part, List<Vec> points) {
-    private static final int STEPS = 16;
-
-    /** From a key pose to the next. */
-    static Way of(Piece.What part, Path path, int leg, Function<Posed, Vec> point) {
-        List<Vec> points = new ArrayList<>();
-        for (int i = 0; i <= STEPS; i++) {
-            points.add(point.apply(path.at(leg, (double) i / STEPS)));
-        }
-        return new Way(part, points);
+    static Way of(Piece.What part, Stretch stretch, Function<Posed, Vec> point) {
+        return new Way(part, stretch.poses().stream().map(point).toList());
     }
 
     double length() {
