@@ -11,21 +11,21 @@ import newel.figure.Picture;
  *
  * @param ghosts whether the pose before is drawn too; in a small picture it is a tangle
  */
-public record DrawingPage(String css, String title, String window, List<Placed> frames, boolean ghosts) {
+public record DrawingPage(String css, String style, String title, String window, List<Placed> frames, boolean ghosts) {
     /** @param x left edge, points @param y top edge, points */
     public record Placed(Frame frame, String x, String y) {}
 
     private static final double GAP = 12;
 
     static DrawingPage all(String css, Picture picture) {
-        return of(css, picture.title(), picture.frames(), true);
+        return of(css, picture, picture.frames(), true);
     }
 
     static DrawingPage last(String css, Picture picture) {
-        return of(css, picture.title(), List.of(picture.frames().getLast()), false);
+        return of(css, picture, List.of(picture.finish()), false);
     }
 
-    private static DrawingPage of(String css, String title, List<Frame> frames, boolean ghosts) {
+    private static DrawingPage of(String css, Picture picture, List<Frame> frames, boolean ghosts) {
         double height = frames.stream()
                 .mapToDouble(frame -> frame.bounds().height())
                 .max()
@@ -37,7 +37,8 @@ public record DrawingPage(String css, String title, String window, List<Placed> 
                     new Placed(frame, number(x), number(height - frame.bounds().height())));
             x += frame.bounds().width() + GAP;
         }
-        return new DrawingPage(css, title, "0 0 " + number(x - GAP) + " " + number(height), placed, ghosts);
+        return new DrawingPage(
+                css, picture.style(), picture.title(), "0 0 " + number(x - GAP) + " " + number(height), placed, ghosts);
     }
 
     private static String number(double value) {
