@@ -2,8 +2,12 @@ package newel.figure;
 
 import java.util.List;
 
-/** One drawing: a caption of one or two words, its window into the picture, and its marks. */
-public record Frame(String caption, Bounds bounds, List<Mark> marks) {
+/**
+ * One drawing: a caption of one or two words, its window into the picture, and its marks.
+ *
+ * @param again it shows the last pose once more, from elsewhere
+ */
+public record Frame(String caption, Bounds bounds, List<Mark> marks, boolean again) {
     public String window() {
         return String.join(" ", Mark.number(bounds.left()), Mark.number(bounds.top()), widthText(), heightText());
     }

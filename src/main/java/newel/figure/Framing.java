@@ -48,7 +48,8 @@ record Framing(Bounds window, Optional<String> under) {
                     window,
                     Stream.of(Stream.of(floor()), drawn.get(i).stream(), says ? said() : Stream.<Mark>empty())
                             .flatMap(marks -> marks)
-                            .toList()));
+                            .toList(),
+                    false));
         }
         return frames;
     }
@@ -68,7 +69,8 @@ record Framing(Bounds window, Optional<String> under) {
     Frame also(List<Mark> marks, String caption) {
         Bounds own = around(marks).grown(MARGIN);
         double spare = Math.max(0, window.height() - own.height()) / 2;
-        return new Frame(caption, new Bounds(own.left(), own.top() - spare, own.right(), own.bottom() + spare), marks);
+        return new Frame(
+                caption, new Bounds(own.left(), own.top() - spare, own.right(), own.bottom() + spare), marks, true);
     }
 
     private Mark floor() {

@@ -7,4 +7,9 @@ import java.util.List;
  *
  * @param style classes of the style sheet for skin, hair and clothes
  */
-public record Picture(String title, String description, String style, List<Frame> frames) {}
+public record Picture(String title, String description, String style, List<Frame> frames) {
+    /** The frame of the last pose. */
+    public Frame finish() {
+        return frames.stream().filter(frame -> !frame.again()).toList().getLast();
+    }
+}

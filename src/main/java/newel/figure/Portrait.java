@@ -27,7 +27,7 @@ public final class Portrait {
         Spot crown = FROM_THE_FRONT.see(posed.trunk().crown());
         Bounds window = new Bounds(
                 crown.x() - HALF_WIDTH, crown.y() - OVER_CROWN, crown.x() + HALF_WIDTH, crown.y() - OVER_CROWN + HIGH);
-        return new Picture(look.label(), look.label(), look.style(), List.of(new Frame("", window, marks)));
+        return new Picture(look.label(), look.label(), look.style(), List.of(new Frame("", window, marks, false)));
     }
 
     private Portrait() {}

@@ -23,7 +23,7 @@ public record DrawingPage(String css, String title, String style, String window,
     }
 
     static DrawingPage last(String css, Picture picture) {
-        return of(css, picture, List.of(picture.frames().getLast()), false);
+        return of(css, picture, List.of(picture.finish()), false);
     }
 
     private static DrawingPage of(String css, Picture picture, List<Frame> frames, boolean whole) {
