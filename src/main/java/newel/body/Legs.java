@@ -1,5 +1,7 @@
 package newel.body;
 
+import java.util.List;
+
 /** Places a leg: by its angles when the foot is free, by two bones when the foot has a place. */
 final class Legs {
     /** Clear of the full stretch, where the hinge plane is lost. */
@@ -45,26 +47,29 @@ final class Legs {
         return flat.plus(level.of(pivot)).minus(turn(foot, side).of(pivot));
     }
 
-    /** Lowers or shifts the pelvis until every placed foot is within a leg's reach of its hip. */
+    /**
+     * Lowers or shifts the pelvis until every placed foot is within a leg's reach of its hip. Halfway between beginning
+     * with the one side and with the other, so that a mirrored pose comes out mirrored; between two places within reach
+     * all are.
+     */
     static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis) {
-        TrunkAt trunk = TrunkAt.of(pose, Vec.ZERO);
+        Vec rightFirst = withinReach(pose, contacts, pelvis, List.of(Side.RIGHT, Side.LEFT));
+        return rightFirst.towards(withinReach(pose, contacts, pelvis, List.of(Side.LEFT, Side.RIGHT)), 0.5);
+    }
+
+    private static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis, List<Side> order) {
         Vec at = pelvis;
         for (int pass = 0; pass < 8; pass++) {
-            Vec before = at;
-            for (Side side : Side.values()) {
+            for (Side side : order) {
                 Foot foot = contacts.foot(side);
                 if (foot.placed()) {
-                    at = pulled(trunk.hip(side), ankle(foot, side), at);
+                    at = pulled(pose, side, ankle(foot, side), at);
                 }
-            }
-            if (at == before) {
-                break;
             }
         }
         return at;
     }
 
-    /** @param hip from the pelvis */
     private static Vec pulled(Vec hip, Vec ankle, Vec pelvis) {
         double most = ALMOST_STRAIGHT * (Build.THIGH + Build.SHANK);
         Vec way = ankle.minus(pelvis.plus(hip));
