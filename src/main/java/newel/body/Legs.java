@@ -53,23 +53,30 @@ final class Legs {
      * all are.
      */
     static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis) {
-        Vec rightFirst = withinReach(pose, contacts, pelvis, List.of(Side.RIGHT, Side.LEFT));
-        return rightFirst.towards(withinReach(pose, contacts, pelvis, List.of(Side.LEFT, Side.RIGHT)), 0.5);
+        TrunkAt trunk = TrunkAt.of(pose, Vec.ZERO);
+        Vec rightFirst = withinReach(trunk, contacts, pelvis, List.of(Side.RIGHT, Side.LEFT));
+        return rightFirst.towards(withinReach(trunk, contacts, pelvis, List.of(Side.LEFT, Side.RIGHT)), 0.5);
     }
 
-    private static Vec withinReach(Pose pose, Contacts contacts, Vec pelvis, List<Side> order) {
+    /** @param trunk with its pelvis at the origin */
+    private static Vec withinReach(TrunkAt trunk, Contacts contacts, Vec pelvis, List<Side> order) {
         Vec at = pelvis;
         for (int pass = 0; pass < 8; pass++) {
+            Vec before = at;
             for (Side side : order) {
                 Foot foot = contacts.foot(side);
                 if (foot.placed()) {
-                    at = pulled(pose, side, ankle(foot, side), at);
+                    at = pulled(trunk.hip(side), ankle(foot, side), at);
                 }
+            }
+            if (at == before) {
+                break;
             }
         }
         return at;
     }
 
+    /** @param hip from the pelvis */
     private static Vec pulled(Vec hip, Vec ankle, Vec pelvis) {
         double most = ALMOST_STRAIGHT * (Build.THIGH + Build.SHANK);
         Vec way = ankle.minus(pelvis.plus(hip));
