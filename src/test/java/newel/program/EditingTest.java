@@ -150,6 +150,7 @@ class EditingTest {
                 .filter(each -> variant(each.variant()).position() == Position.STANDING)
                 .filter(each -> variant(each.variant()).sides() != Sides.EACH)
                 .filter(each -> each.dose().repetitions() > 0 && each.dose().seconds() == 0)
+                .filter(each -> 30 * variant(each.variant()).tempo().seconds() > 60)
                 .findFirst()
                 .orElseThrow();
         Limits limits = Limits.of(

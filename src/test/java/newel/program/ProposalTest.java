@@ -21,6 +21,7 @@ import newel.compose.Item;
 import newel.compose.LeftOut;
 import newel.compose.Session;
 import newel.compose.Suiting;
+import newel.limit.Limit;
 import newel.limit.Limitation;
 import newel.limit.Preset;
 import newel.limit.Share;
@@ -79,8 +80,7 @@ class ProposalTest {
     void what_was_only_done_for_too_long_stays_with_a_smaller_dose() {
         Client person = People.fitAndBored();
         Session session = draft(person).session();
-        Suiting suiting =
-                Shipped.suiting(with(person, PRESETS.find("spinal-stenosis").orElseThrow()));
+        Suiting suiting = Shipped.suiting(with(person, limitation(new Limit.Time(Limit.Lasting.STANDING, 30))));
 
         List<Item> before = new ArrayList<>();
         for (Replacement each : Proposal.of(CATALOGUE, session, suiting).replacements()) {
@@ -205,9 +205,18 @@ class ProposalTest {
         return Drafting.first(CATALOGUE, person, Shipped.suiting(person), People.TODAY);
     }
 
+    private static Limitation limitation(Limit limit) {
+        return new Limitation(
+                "new", "", "said", Sided.BOTH, Limitation.Source.CLIENT, People.TODAY, null, List.of(limit), List.of());
+    }
+
     private static Client with(Client c, Preset preset) {
+        return with(c, preset.limitation("new", "", Sided.RIGHT, Limitation.Source.CLIENT, People.TODAY, null));
+    }
+
+    private static Client with(Client c, Limitation limitation) {
         List<Limitation> more = new ArrayList<>(c.limitations());
-        more.add(preset.limitation("new", "", Sided.RIGHT, Limitation.Source.CLIENT, People.TODAY, null));
+        more.add(limitation);
         return new Client(
                 c.id(), c.profile(), c.home(), c.wishes(), c.readiness(), c.falls(), c.vitals(), c.measures(), more);
     }
