@@ -8,72 +8,105 @@ final class Bodies {
     /** A point mass, or a force of that many body weights where mass stands for weight. */
     record Point(double mass, Vec at) {}
 
+    /** One side's point masses, each list holding all beyond its joint. */
+    private record Limbs(List<Point> forearm, List<Point> arm, List<Point> foot, List<Point> shank, List<Point> leg) {}
+
     private final Posed posed;
     private final Masses masses;
+    private final Limbs right;
+    private final Limbs left;
+    private final List<Point> upperBody;
+    private final List<Point> all;
 
     Bodies(Posed posed, Masses masses) {
         this.posed = posed;
         this.masses = masses;
+        this.right = limbs(Side.RIGHT);
+        this.left = limbs(Side.LEFT);
+        this.upperBody = joined(trunk(), right.arm, left.arm);
+        this.all = joined(upperBody, pelvis(), right.leg, left.leg);
     }
 
-    /** Upper arm, forearm, hand and what the hand holds. */
-    List<Point> arm(Side side) {
-        List<Point> points = new ArrayList<>(forearm(side));
-        ArmAt at = posed.arm(side);
-        points.add(point(masses.upperArm(), at.shoulder(), at.elbow()));
-        return points;
+    private Limbs limbs(Side side) {
+        ArmAt arm = posed.arm(side);
+        LegAt leg = posed.leg(side);
+        List<Point> forearm = List.of(
+                point(masses.forearm(), arm.elbow(), arm.wrist()),
+                point(masses.hand(), arm.wrist(), arm.fingertip()),
+                new Point(holds(side) ? posed.contacts().heldMass() : 0, arm.palm()));
+        List<Point> foot = List.of(point(masses.foot(), leg.ankle(), leg.ball()));
+        List<Point> shank = joined(foot, List.of(point(masses.shank(), leg.knee(), leg.ankle())));
+        return new Limbs(
+                forearm,
+                joined(forearm, List.of(point(masses.upperArm(), arm.shoulder(), arm.elbow()))),
+                foot,
+                shank,
+                joined(shank, List.of(point(masses.thigh(), leg.hip(), leg.knee()))));
     }
 
-    List<Point> forearm(Side side) {
-        ArmAt at = posed.arm(side);
+    private List<Point> trunk() {
+        TrunkAt trunk = posed.trunk();
         return List.of(
-                point(masses.forearm(), at.elbow(), at.wrist()),
-                point(masses.hand(), at.wrist(), at.fingertip()),
-                new Point(holds(side) ? posed.contacts().heldMass() : 0, at.palm()));
+                new Point(masses.head().mass(), trunk.ear()),
+                point(masses.thorax(), trunk.c7(), trunk.waist()),
+                point(masses.abdomen(), trunk.waist(), trunk.lumbosacral()));
+    }
+
+    private List<Point> pelvis() {
+        return List.of(point(
+                masses.pelvis(), posed.trunk().lumbosacral(), posed.trunk().pelvis()));
     }
 
     private boolean holds(Side side) {
         return posed.contacts().hand(side).hold().holds();
     }
 
+    @SafeVarargs
+    private static List<Point> joined(List<Point>... lists) {
+        List<Point> points = new ArrayList<>();
+        for (List<Point> list : lists) {
+            points.addAll(list);
+        }
+        return points;
+    }
+
+    private Limbs of(Side side) {
+        return side == Side.RIGHT ? right : left;
+    }
+
+    /** Upper arm, forearm, hand and what the hand holds. */
+    List<Point> arm(Side side) {
+        return of(side).arm;
+    }
+
+    List<Point> forearm(Side side) {
+        return of(side).forearm;
+    }
+
     List<Point> foot(Side side) {
-        LegAt at = posed.leg(side);
-        return List.of(point(masses.foot(), at.ankle(), at.ball()));
+        return of(side).foot;
     }
 
     List<Point> shank(Side side) {
-        List<Point> points = new ArrayList<>(foot(side));
-        LegAt at = posed.leg(side);
-        points.add(point(masses.shank(), at.knee(), at.ankle()));
-        return points;
+        return of(side).shank;
     }
 
     List<Point> leg(Side side) {
-        List<Point> points = new ArrayList<>(shank(side));
-        LegAt at = posed.leg(side);
-        points.add(point(masses.thigh(), at.hip(), at.knee()));
-        return points;
+        return of(side).leg;
     }
 
     /** Everything above the lumbosacral joint. */
     List<Point> upperBody() {
-        TrunkAt trunk = posed.trunk();
-        List<Point> points = new ArrayList<>();
-        points.add(new Point(masses.head().mass(), trunk.ear()));
-        points.add(point(masses.thorax(), trunk.c7(), trunk.waist()));
-        points.add(point(masses.abdomen(), trunk.waist(), trunk.lumbosacral()));
-        points.addAll(arm(Side.RIGHT));
-        points.addAll(arm(Side.LEFT));
-        return points;
+        return upperBody;
     }
 
     List<Point> all() {
-        List<Point> points = new ArrayList<>(upperBody());
-        points.add(point(
-                masses.pelvis(), posed.trunk().lumbosacral(), posed.trunk().pelvis()));
-        points.addAll(leg(Side.RIGHT));
-        points.addAll(leg(Side.LEFT));
-        return points;
+        return all;
+    }
+
+    /** Of the whole body, statures. */
+    Vec centre() {
+        return centre(all);
     }
 
     static Vec centre(List<Point> points) {

@@ -29,10 +29,9 @@ record Carried(Force rightFoot, Force leftFoot, Force rightHand, Force leftHand)
         return side == Side.RIGHT ? rightHand : leftHand;
     }
 
-    static Carried of(Posed posed, Masses masses) {
+    static Carried of(Posed posed, Bodies bodies) {
         Force right = Leaning.on(posed, Side.RIGHT);
         Force left = Leaning.on(posed, Side.LEFT);
-        Bodies bodies = new Bodies(posed, masses);
         return switch (posed.contacts().ground()) {
             case FEET -> standing(posed, bodies, right, left);
             case SEAT_BACK, SEAT_EDGE, KNEES ->
@@ -62,12 +61,12 @@ record Carried(Force rightFoot, Force leftFoot, Force rightHand, Force leftHand)
         }
         Vec middle = middleOfFeet(posed);
         double span = middle.x() - trunk.midShoulders().x();
-        double share = (Bodies.centre(bodies.all()).x() - trunk.midShoulders().x()) / span;
+        double share = (bodies.centre().x() - trunk.midShoulders().x()) / span;
         return onFeet(posed, middle, Math.max(0, Math.min(1, share)), right, left);
     }
 
     private static Carried standing(Posed posed, Bodies bodies, Force right, Force left) {
-        Vec centre = Bodies.centre(bodies.all());
+        Vec centre = bodies.centre();
         double hands = right.push().y() + left.push().y();
         Vec borne = right.at()
                 .times(right.push().y())

@@ -32,7 +32,7 @@ final class Leaning {
         Vec balls = posed.rightLeg().ball().towards(posed.leftLeg().ball(), 0.5);
         Vec hands = posed.rightArm().palm().towards(posed.leftArm().palm(), 0.5);
         Vec way = new Vec(hands.x() - balls.x(), hands.y() - balls.y(), 0);
-        double lever = Bodies.centre(new Bodies(posed, Masses.WINTER).all()).x() - balls.x();
+        double lever = new Bodies(posed, Masses.WINTER).centre().x() - balls.x();
         return new Vec(-way.y(), way.x(), 0).unit().times(Math.max(0, lever / way.length()));
     }
 

@@ -11,10 +11,16 @@ final class Moments {
     private final Bodies bodies;
     private final Carried carried;
 
+    Moments(Posed posed, Bodies bodies, Carried carried) {
+        this.posed = posed;
+        this.bodies = bodies;
+        this.carried = carried;
+    }
+
     Moments(Posed posed, Masses masses) {
         this.posed = posed;
         this.bodies = new Bodies(posed, masses);
-        this.carried = Carried.of(posed, masses);
+        this.carried = Carried.of(posed, bodies);
     }
 
     /** The moment at a joint from weights alone: a naive form that outside tables can be checked against. */

@@ -13,12 +13,12 @@ final class Motions {
     /** A foot that carries more than this loads its knee. */
     private static final double LOADED = 0.1;
 
-    static Map<Motion, Peak> of(Posed posed) {
+    static Map<Motion, Peak> of(Posed posed, Carried carried) {
         Map<Motion, Peak> angles = new EnumMap<>(Motion.class);
         Pose pose = posed.pose();
         arms(angles, posed);
         legs(angles, pose);
-        loadedKnees(angles, posed);
+        loadedKnees(angles, posed, carried);
         spine(angles, pose);
         return angles;
     }
@@ -67,12 +67,11 @@ final class Motions {
         both(angles, Motion.ANKLE_DOWN, side -> -pose.leg(side).ankle());
     }
 
-    private static void loadedKnees(Map<Motion, Peak> angles, Posed posed) {
+    private static void loadedKnees(Map<Motion, Peak> angles, Posed posed, Carried carried) {
         if (posed.contacts().ground() != Ground.FEET) {
             angles.put(Motion.KNEE_BEND_LOADED, Peak.ZERO);
             return;
         }
-        Carried carried = Carried.of(posed, Masses.WINTER);
         both(
                 angles,
                 Motion.KNEE_BEND_LOADED,

@@ -1,5 +1,6 @@
 package newel.body;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,11 +26,13 @@ public final class Statics {
     public static Demands demandsOf(List<Posed> samples, Masses masses) {
         Map<Motion, Peak> angles = new EnumMap<>(Motion.class);
         Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
-        List<Stand> stands =
-                samples.stream().map(posed -> Stand.of(posed, masses)).toList();
+        List<Stand> stands = new ArrayList<>();
         for (Posed posed : samples) {
-            Motions.of(posed).forEach((motion, peak) -> angles.merge(motion, peak, Peak::max));
-            loads(posed, masses).forEach((joint, peak) -> loads.merge(joint, peak, Peak::max));
+            Bodies bodies = new Bodies(posed, masses);
+            Carried carried = Carried.of(posed, bodies);
+            stands.add(Stand.of(posed, bodies));
+            Motions.of(posed, carried).forEach((motion, peak) -> angles.merge(motion, peak, Peak::max));
+            loads(new Moments(posed, bodies, carried)).forEach((joint, peak) -> loads.merge(joint, peak, Peak::max));
         }
         return new Demands(
                 angles,
@@ -44,9 +47,9 @@ public final class Statics {
 
     /** How wide a sample stands, and how far inside that its centre of mass is. */
     private record Stand(double margin, double width) {
-        static Stand of(Posed posed, Masses masses) {
+        static Stand of(Posed posed, Bodies bodies) {
             Base base = Base.of(posed);
-            return new Stand(base.margin(centreOfMass(posed, masses)), base.width());
+            return new Stand(base.margin(bodies.centre()), base.width());
         }
     }
 
@@ -56,7 +59,7 @@ public final class Statics {
 
     /** Centre of mass, statures. */
     public static Vec centreOfMass(Posed posed, Masses masses) {
-        return Bodies.centre(new Bodies(posed, masses).all());
+        return new Bodies(posed, masses).centre();
     }
 
     /** Signed distance of the centre of mass inside the base of support, statures. */
@@ -69,8 +72,7 @@ public final class Statics {
         return new Moments(posed, masses).at(joint, side);
     }
 
-    private static Map<Joint, Peak> loads(Posed posed, Masses masses) {
-        Moments moments = new Moments(posed, masses);
+    private static Map<Joint, Peak> loads(Moments moments) {
         Map<Joint, Peak> loads = new EnumMap<>(Joint.class);
         for (Joint joint : Joint.values()) {
             double left = moments.size(joint, Side.LEFT);
