@@ -53,23 +53,18 @@ final class Rises {
 
     private static void angles(List<Rise> rises, Variant from, Demands before, Variant to, Demands after) {
         for (Motion motion : Motion.values()) {
-            add(
-                    rises,
-                    name(motion),
-                    grows(motion, before, after) && !saidOnce(motion, from, to),
-                    Measure.degrees(most(motion, before)),
-                    Measure.degrees(most(motion, after)));
+            if (grows(motion, before, after) && !saidOnce(motion, from, to)) {
+                rises.add(new Rise(
+                        name(motion), Measure.degrees(most(motion, before)), Measure.degrees(most(motion, after))));
+            }
         }
     }
 
     private static void loads(List<Rise> rises, Demands from, Demands to) {
         for (Joint joint : Joint.values()) {
-            add(
-                    rises,
-                    name(joint),
-                    grows(joint, from, to),
-                    Measure.load(most(joint, from)),
-                    Measure.load(most(joint, to)));
+            if (grows(joint, from, to)) {
+                rises.add(new Rise(name(joint), Measure.load(most(joint, from)), Measure.load(most(joint, to))));
+            }
         }
     }
 
@@ -86,11 +81,17 @@ final class Rises {
         grade(rises, "support", from.support(), to.support(), !sits(to));
         double held = heldMass(from);
         double more = heldMass(to);
-        add(rises, "held", more > held + HELD, Measure.hundredths(held), Measure.hundredths(more));
+        share(rises, "held", held, more, HELD);
+    }
+
+    private static void share(List<Rise> rises, String name, double before, double after, double step) {
+        if (after > before + step) {
+            rises.add(new Rise(name, Measure.hundredths(before), Measure.hundredths(after)));
+        }
     }
 
     private static void hands(List<Rise> rises, double before, double after) {
-        add(rises, "hands", after > before + HAND_SHARE, Measure.hundredths(before), Measure.hundredths(after));
+        share(rises, "hands", before, after, HAND_SHARE);
     }
 
     private static <E extends Enum<E>> void grade(List<Rise> rises, String name, E before, E after, boolean counts) {
