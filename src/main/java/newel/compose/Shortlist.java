@@ -12,6 +12,7 @@ import newel.catalogue.Dose;
 import newel.catalogue.Kind;
 import newel.catalogue.Movement;
 import newel.catalogue.Purpose;
+import newel.catalogue.Trait;
 import newel.catalogue.Variant;
 
 /** Movements in the order in which they serve a slot, adapted as they are taken; each is taken once. */
@@ -56,7 +57,7 @@ final class Shortlist {
     private Optional<Item> first(Predicate<Movement> which, Comparator<Movement> order) {
         List<Movement> wanted = catalogue.movements().stream()
                 .filter(which)
-                .filter(m -> !taken.contains(m.id()))
+                .filter(m -> !taken.contains(m.id()) && !goesToTheFloor(m))
                 .sorted(order)
                 .toList();
         for (Movement movement : wanted) {
@@ -72,6 +73,11 @@ final class Shortlist {
             }
         }
         return Optional.empty();
+    }
+
+    /** Practising the way to the floor has its own cautions and is for the instructor to add. */
+    private static boolean goesToTheFloor(Movement movement) {
+        return movement.variants().stream().anyMatch(variant -> variant.traits().contains(Trait.FLOOR_TRANSFER));
     }
 
     /** A movement that another one stands in for is named too, with why. */

@@ -2,6 +2,7 @@ package newel.compose;
 
 import static newel.Shipped.CATALOGUE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.Random;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Kind;
+import newel.catalogue.Trait;
 import newel.client.Client;
 import newel.client.Wishes;
 import newel.limit.Limitation;
@@ -50,6 +52,15 @@ class FirstDraftTest {
                 rounds.forEach(round -> assertTrue(round.items().size() <= 4, person));
             }
         });
+    }
+
+    @Test
+    void nobody_is_sent_to_the_floor_by_a_draft() {
+        each((person, minutes, session) -> session.items()
+                .forEach(item -> assertFalse(
+                        Shipped.variant(item.variant()).traits().contains(Trait.FLOOR_TRANSFER)
+                                || item.movement().equals("floor-transfer"),
+                        person + ", " + minutes)));
     }
 
     @Test

@@ -11,6 +11,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Media;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,6 +76,35 @@ class JourneyIT {
             context.close();
         }
         running.close();
+    }
+
+    @Test
+    void a_picture_moves_when_asked_says_when_to_breathe_out_and_stops() {
+        Page page = page(true, 390);
+        page.navigate(running.address() + "/movements/towel-row/towel-row-seated-edge");
+        Locator button = page.getByText("Show it moving");
+        assertTrue(button.isVisible());
+
+        button.click();
+        page.waitForSelector(".moving svg polygon");
+        String before = page.locator(".moving svg g").innerHTML();
+        page.waitForFunction("was => document.querySelector('.moving svg g').innerHTML !== was", before);
+        page.waitForSelector(".breath-out:has-text('Breathe out')");
+        assertTrue(page.locator(".picture:not(.moving)").isHidden());
+
+        page.getByText("Stop", new Page.GetByTextOptions().setExact(true)).click();
+        assertEquals(0, page.locator(".moving").count());
+        assertTrue(page.locator(".picture").isVisible());
+    }
+
+    @Test
+    void nothing_is_offered_to_move_where_motion_is_unwanted() {
+        Page page = page(true, 1280);
+        page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
+        page.navigate(running.address() + "/movements/towel-row/towel-row-seated-edge");
+
+        assertTrue(page.locator("button[data-moves]").isHidden());
+        assertTrue(page.locator(".picture").isVisible());
     }
 
     @ParameterizedTest(name = "scripts {0}")

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -501,5 +503,22 @@ class MovementPagesTest {
         text += counts[1] == 0 ? "" : ", " + counts[1] + " trimmed";
         text += counts[2] == 0 ? "" : ", " + counts[2] + " out";
         return text.substring(2);
+    }
+
+    @Test
+    void a_film_comes_with_its_seconds_and_a_hold_has_none() throws Exception {
+        String row = "/movements/towel-row/towel-row-seated-edge/100-100/motion.json";
+        JsonNode film = new ObjectMapper().readTree(browser.get(row).response().body());
+
+        assertEquals(4, film.get("box").size());
+        assertEquals(2, film.get("going").asDouble());
+        assertEquals(1, film.get("hold").asDouble());
+        assertEquals(3, film.get("coming").asDouble());
+        assertEquals("[[0.0,2.0]]", film.get("out").toString());
+        assertEquals(25, film.get("passes").get(0).size());
+        assertEquals(
+                404,
+                browser.get("/movements/stance-hold/stance-apart-two/100-100/motion.json")
+                        .status());
     }
 }
