@@ -40,7 +40,8 @@ record Trail(Camera camera, Stretch stretch, Scene.Working working, List<Piece> 
         return Stroke.arrow(new Beside(figure).place(spots, Math.max(1, LOOP / wide)));
     }
 
-    private static boolean carried(Way way) {
+    /** A turn of the trunk tells more than this way. */
+    static boolean carried(Way way) {
         return switch (way.part()) {
             case HEAD, TRUNK -> true;
             case RIGHT_ARM, LEFT_ARM -> way.length() < TELLS_MORE;
