@@ -25,7 +25,10 @@ final class Caption {
             case RIGHT_ARM -> Optional.of(moves(stretches, Moving.LEFT_ARM) ? "left arm" : "right arm");
             case RIGHT_LEG ->
                 Optional.of(stands(stretches) && moves(stretches, Moving.LEFT_LEG) ? "left leg" : "right leg");
-            case ONE_SIDE -> turned(stretches).or(() -> moving(stretches)).map(Caption::one);
+            case ONE_SIDE -> turned(stretches)
+                    .or(() -> swayed(stretches))
+                    .or(() -> moving(stretches))
+                    .map(Caption::one);
             case ALTERNATING -> FirstSide.of(stretches).map(Caption::both);
         };
     }
@@ -68,6 +71,16 @@ final class Caption {
                 : Optional.empty();
     }
 
+    /** Both legs lean to one side. */
+    private static Optional<Moving> swayed(List<Stretch> stretches) {
+        List<Way> legs = Leading.ways(stretches.getFirst()).stream()
+                .filter(way -> way.part() == Piece.What.RIGHT_LEG || way.part() == Piece.What.LEFT_LEG)
+                .toList();
+        return legs.size() == 2 && aside(legs.getFirst()).equals(aside(legs.getLast()))
+                ? aside(legs.getFirst())
+                : Optional.empty();
+    }
+
     private static boolean findsHold(Stretch stretch, Piece.What part) {
         return Stream.of(Side.values())
                 .filter(side -> part == Piece.What.arm(side))
@@ -100,12 +113,12 @@ final class Caption {
             case LEFT_ARM -> Optional.of(Moving.LEFT_ARM);
             case RIGHT_LEG -> Optional.of(Moving.RIGHT_LEG);
             case LEFT_LEG -> Optional.of(Moving.LEFT_LEG);
-            case HEAD, TRUNK -> trunk(way);
+            case HEAD, TRUNK -> aside(way);
             case GHOST, THING -> Optional.empty();
         };
     }
 
-    private static Optional<Moving> trunk(Way way) {
+    private static Optional<Moving> aside(Way way) {
         Vec moved = way.points().getLast().minus(way.points().getFirst());
         return Math.abs(moved.z()) < TO_A_SIDE
                 ? Optional.empty()
