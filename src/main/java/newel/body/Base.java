@@ -14,7 +14,10 @@ public record Base(List<Vec> hull) {
     private static final double SAT_AHEAD = 0.12;
     private static final double SAT_HALF_WIDTH = 0.10;
     private static final double BED_REACH = 0.6;
-    private static final Hull<Vec> SEEN_FROM_ABOVE = new Hull<>(Vec::x, Vec::z, 0);
+    /** Corners that differ by rounding alone are one: the line through two such points would have no direction. */
+    private static final double ROUNDING = 1e-9;
+
+    private static final Hull<Vec> SEEN_FROM_ABOVE = new Hull<>(Vec::x, Vec::z, ROUNDING);
     /** The soft part round a knee that carries (design choice). */
     private static final double KNEE_AHEAD = 0.02;
 

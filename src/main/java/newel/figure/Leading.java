@@ -14,6 +14,8 @@ final class Leading {
     private static final double VISIBLE = 0.008;
     /** A part leads when it moves at least this share of the part that moves most. */
     private static final double LEADS = 0.55;
+    /** A knee that goes less far than this over its foot is only an outcome, statures. */
+    private static final double KNEE = 0.03;
     /** Beside a foot that tips, smaller moves than this are only its outcome, statures. */
     private static final double OUTCOME = 0.15;
     /** A foot that tips by less than this share of what moves most only gives way. */
@@ -21,11 +23,8 @@ final class Leading {
 
     /** The ways of what leads from one key pose to the next, the furthest first. */
     static List<Way> ways(Stretch stretch) {
-        List<Way> feet = Stream.of(Side.values())
-                .map(side -> FootLead.way(stretch, side))
-                .toList();
-        List<Way> arms =
-                Stream.of(Side.values()).map(side -> ArmLead.way(stretch, side)).toList();
+        List<Way> feet = sides(side -> FootLead.way(stretch, side));
+        List<Way> arms = sides(side -> ArmLead.way(stretch, side));
         Way trunk = trunk(stretch);
         List<Way> all =
                 Stream.of(feet, arms, List.of(trunk)).flatMap(List::stream).toList();
@@ -37,8 +36,22 @@ final class Leading {
         if (most < OUTCOME && longest(tipping) > TIPPING * most) {
             return leading(tipping, longest(tipping));
         }
+        List<Way> knees = sides(side -> KneeLead.way(stretch, side));
+        if (longest(knees) > Math.max(most, KNEE)) {
+            return leading(knees, longest(knees));
+        }
         boolean limbs = Math.max(longest(feet), longest(arms)) >= trunk.length();
         return leading(limbs ? Stream.concat(feet.stream(), arms.stream()).toList() : all, most);
+    }
+
+    /** The furthest that an arm or a leg goes by itself, statures. */
+    static double limbs(Stretch stretch) {
+        return Math.max(
+                longest(sides(side -> FootLead.way(stretch, side))), longest(sides(side -> ArmLead.way(stretch, side))));
+    }
+
+    private static List<Way> sides(Function<Side, Way> way) {
+        return Stream.of(Side.values()).map(way).toList();
     }
 
     private static List<Way> leading(List<Way> ways, double most) {

@@ -29,6 +29,10 @@ record Trail(Camera camera, Stretch stretch, Scene.Working working, List<Piece> 
         if (!loops.isEmpty()) {
             return loops.stream().map(this::round).toList();
         }
+        Optional<Tilting> tilt = Tilting.in(stretch);
+        if (tilt.isPresent()) {
+            return List.of(Stroke.arrow(tilt.get().arc(camera)));
+        }
         List<Way> ways = Leading.ways(stretch);
         Optional<Turning> turn = Turning.between(stretch.from(), stretch.to());
         return turn.isPresent() && ways.stream().allMatch(Trail::carried) ? turned(turn.get()) : along(ways);
@@ -40,7 +44,8 @@ record Trail(Camera camera, Stretch stretch, Scene.Working working, List<Piece> 
         return Stroke.arrow(new Beside(figure).place(spots, Math.max(1, LOOP / wide)));
     }
 
-    private static boolean carried(Way way) {
+    /** A turn of the trunk tells more than this way. */
+    static boolean carried(Way way) {
         return switch (way.part()) {
             case HEAD, TRUNK -> true;
             case RIGHT_ARM, LEFT_ARM -> way.length() < TELLS_MORE;
