@@ -25,10 +25,11 @@ final class Caption {
             case RIGHT_ARM -> Optional.of(moves(stretches, Moving.LEFT_ARM) ? "left arm" : "right arm");
             case RIGHT_LEG ->
                 Optional.of(stands(stretches) && moves(stretches, Moving.LEFT_LEG) ? "left leg" : "right leg");
-            case ONE_SIDE -> turned(stretches)
-                    .or(() -> swayed(stretches))
-                    .or(() -> moving(stretches))
-                    .map(Caption::one);
+            case ONE_SIDE ->
+                turned(stretches)
+                        .or(() -> swayed(stretches))
+                        .or(() -> moving(stretches))
+                        .map(Caption::one);
             case ALTERNATING -> FirstSide.of(stretches).map(Caption::both);
         };
     }

@@ -47,7 +47,8 @@ final class Leading {
     /** The furthest that an arm or a leg goes by itself, statures. */
     static double limbs(Stretch stretch) {
         return Math.max(
-                longest(sides(side -> FootLead.way(stretch, side))), longest(sides(side -> ArmLead.way(stretch, side))));
+                longest(sides(side -> FootLead.way(stretch, side))),
+                longest(sides(side -> ArmLead.way(stretch, side))));
     }
 
     private static List<Way> sides(Function<Side, Way> way) {

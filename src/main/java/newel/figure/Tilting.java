@@ -52,10 +52,8 @@ record Tilting(Posed end, double degrees) {
         double sweep = Math.toRadians(behind ? DRAWN : -DRAWN) * Math.signum(degrees);
         return IntStream.rangeClosed(0, STEPS)
                 .mapToDouble(i -> sweep * ((double) i / STEPS - .5))
-                .mapToObj(angle -> end.trunk()
-                        .pelvis()
-                        .plus(out.times(Math.cos(angle)))
-                        .plus(up.times(Math.sin(angle))))
+                .mapToObj(angle ->
+                        end.trunk().pelvis().plus(out.times(Math.cos(angle))).plus(up.times(Math.sin(angle))))
                 .map(camera::see)
                 .toList();
     }
