@@ -107,7 +107,8 @@ final class Serve {
                 c.falls(),
                 c.vitals(),
                 c.measures(),
-                limitations);
+                limitations,
+                c.look());
     }
 
     private static Path made(Path folder) {

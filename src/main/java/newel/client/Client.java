@@ -5,7 +5,11 @@ import java.util.Optional;
 import newel.limit.Limit;
 import newel.limit.Limitation;
 
-/** The person who exercises at home, as known today. */
+/**
+ * The person who exercises at home, as known today.
+ *
+ * @param look who is drawn in the client's pictures, an id; empty for different people
+ */
 public record Client(
         ClientId id,
         Profile profile,
@@ -15,11 +19,26 @@ public record Client(
         FallsAnswers falls,
         Vitals vitals,
         List<Measured> measures,
-        List<Limitation> limitations) {
+        List<Limitation> limitations,
+        String look) {
 
     public Client {
         measures = List.copyOf(measures);
         limitations = List.copyOf(limitations);
+    }
+
+    /** Nobody has chosen who is drawn. */
+    public Client(
+            ClientId id,
+            Profile profile,
+            Home home,
+            Wishes wishes,
+            ReadinessAnswers readiness,
+            FallsAnswers falls,
+            Vitals vitals,
+            List<Measured> measures,
+            List<Limitation> limitations) {
+        this(id, profile, home, wishes, readiness, falls, vitals, measures, limitations, "");
     }
 
     /** What the home rules out. */

@@ -57,7 +57,7 @@ public final class ClientStore {
                 .execute());
     }
 
-    /** Keeps all that intake asks. Limitations and measures have rows of their own and are left as they are. */
+    /** Keeps all that intake asks. Limitations and measures have rows of their own and are left as they are, and so is who is drawn. */
     public void save(Client client) {
         jdbi.useHandle(handle -> handle.createUpdate("""
                         update client
@@ -81,11 +81,22 @@ public final class ClientStore {
                 client.falls(),
                 client.vitals(),
                 client.measures(),
-                client.limitations());
+                client.limitations(),
+                client.look());
         save(own);
+        draw(id, client.look());
         client.measures().forEach(result -> addMeasured(id, result));
         client.limitations().forEach(limitation -> limitations.add(id, limitation));
         return id;
+    }
+
+    /** Keeps who is drawn, which intake does not ask. */
+    public void draw(ClientId id, String look) {
+        jdbi.useHandle(handle -> handle.createUpdate("update client set look = :look, changed_at = :now where id = :id")
+                .bind("look", look)
+                .bind("now", now())
+                .bind("id", id.value())
+                .execute());
     }
 
     public void addMeasured(ClientId client, Measured result) {
@@ -189,6 +200,7 @@ public final class ClientStore {
                 Json.read(row.getString("falls"), FallsAnswers.class),
                 Json.read(row.getString("vitals"), Vitals.class),
                 measures,
-                limitations);
+                limitations,
+                row.getString("look"));
     }
 }

@@ -87,6 +87,19 @@ class ClientStoreTest {
     }
 
     @Test
+    void who_is_drawn_is_kept_until_it_is_chosen_anew_whatever_else_is_saved() {
+        ClientId id = stores.clients().add(littleKnown());
+        assertEquals("", look(id));
+
+        stores.clients().draw(id, "ben");
+        stores.clients().save(withId(littleKnown(), id));
+        assertEquals("ben", look(id));
+
+        stores.clients().draw(id, "");
+        assertEquals("", look(id));
+    }
+
+    @Test
     void a_client_outlives_the_closing_of_the_file() {
         ClientId id = stores.clients().add(littleKnown());
         database.close();
@@ -149,6 +162,10 @@ class ClientStoreTest {
         assertEquals(List.of(0, 0, 0, 0), List.of(rows("client"), rows("draft"), rows("limitation"), rows("measured")));
     }
 
+    private String look(ClientId id) {
+        return stores.clients().find(id).orElseThrow().look();
+    }
+
     private int rows(String table) {
         return database.jdbi()
                 .withHandle(handle -> handle.createQuery("select count(*) from " + table)
@@ -166,7 +183,8 @@ class ClientStoreTest {
                 client.falls(),
                 client.vitals(),
                 client.measures(),
-                client.limitations());
+                client.limitations(),
+                client.look());
     }
 
     private static Client everythingKnown() {
@@ -199,7 +217,8 @@ class ClientStoreTest {
                 new FallsAnswers(2, Answer.YES, Answer.NO, Answer.NO, Answer.UNKNOWN, Answer.YES, Answer.YES),
                 new Vitals(128, 78, 72, 97, 36.6, 4, 0.5, Answer.NO),
                 List.of(new Measured(Measure.CHAIR_STAND_30S, 9, LocalDate.of(2026, 3, 1), true)),
-                List.of(everyKindOfLimit()));
+                List.of(everyKindOfLimit()),
+                "cora");
     }
 
     private static Limitation everyKindOfLimit() {

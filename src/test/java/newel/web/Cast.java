@@ -26,7 +26,8 @@ public final class Cast {
                         person.falls(),
                         person.vitals(),
                         person.measures(),
-                        own));
+                        own,
+                        person.look()));
     }
 
     /** With a first program. */

@@ -78,7 +78,7 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
         return parts;
     }
 
-    /** The client as answered; measures are kept as they were. */
+    /** The client as answered; measures, limitations and who is drawn are kept as they were. */
     Client client(ClientId id, Client before) {
         Parsed<Profile> profile = PersonForm.parse(typed, today);
         Parsed<Home> home = HomeForm.parse(typed);
@@ -93,7 +93,8 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
                 answered.falls(),
                 answered.vitals(),
                 before == null ? List.of() : before.measures(),
-                before == null ? List.of() : before.limitations());
+                before == null ? List.of() : before.limitations(),
+                before == null ? "" : before.look());
     }
 
     static Typed filled(Client client) {
