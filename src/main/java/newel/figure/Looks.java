@@ -36,6 +36,11 @@ public final class Looks {
         return ALL.stream().filter(look -> look.id().equals(id)).findFirst();
     }
 
+    /** Who was chosen; one of all when nobody was, or when the id is of none. */
+    public static Look chosen(String id, String word) {
+        return of(id).orElseGet(() -> spread(word));
+    }
+
     /** One of all, always the same for the same word, so that a catalogue shows everyone. */
     public static Look spread(String word) {
         return ALL.get(Math.floorMod(word.hashCode(), ALL.size()));

@@ -37,7 +37,7 @@ public final class Handouts {
                 StopSigns.ALL,
                 client.profile().toCall(),
                 client.profile().textSize().points(),
-                parts(version),
+                parts(version, client.look()),
                 version.days().stream().sorted().map(Handouts::shortName).toList(),
                 WEEKS);
     }
@@ -67,14 +67,14 @@ public final class Handouts {
         return day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
     }
 
-    private List<Handout.Part> parts(Version version) {
+    private List<Handout.Part> parts(Version version, String look) {
         List<Handout.Part> parts = new ArrayList<>();
         int number = 1;
         int round = 1;
         for (Block block : version.session().blocks()) {
             List<Sheet> sheets = new ArrayList<>();
             for (Item item : block.items()) {
-                sheets.add(sheet(number++, item));
+                sheets.add(sheet(number++, item, look));
             }
             boolean isRound = block.kind() == BlockKind.ROUND;
             String title = isRound
@@ -97,14 +97,14 @@ public final class Handouts {
         };
     }
 
-    private Sheet sheet(int number, Item item) {
+    private Sheet sheet(int number, Item item, String look) {
         Variant variant = catalogue.variant(item.variant()).orElseThrow();
         Movement movement = catalogue.movementOf(variant);
         return new Sheet(
                 number,
                 variant.name(),
                 movement.why(),
-                Pictures.of(variant, item.share()),
+                Pictures.of(variant, item.share(), look),
                 DoseWords.of(item.dose(), variant.sides()),
                 RangeWords.of(item.share()),
                 variant.words().setUp(),

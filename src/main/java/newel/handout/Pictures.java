@@ -29,7 +29,12 @@ public final class Pictures {
     }
 
     public static Picture of(Variant variant, Share share) {
-        return of(variant, share, Looks.spread(variant.id()));
+        return of(variant, share, "");
+    }
+
+    /** @param look id of who is drawn; empty for different people */
+    public static Picture of(Variant variant, Share share, String look) {
+        return of(variant, share, Looks.chosen(look, variant.id()));
     }
 
     public static Picture of(Variant variant, Share share, Look look) {
@@ -37,10 +42,11 @@ public final class Pictures {
     }
 
     /** The same geometry as a film; a hold of one pose has nothing to move. */
-    public static Optional<Film> film(Variant variant, Share share) {
+    public static Optional<Film> film(Variant variant, Share share, String look) {
         return moves(variant)
-                ? Optional.of(
-                        new Filming(scene(variant, share, Looks.spread(variant.id())), framesPerLeg(variant)).film())
+                ? Optional.of(new Filming(
+                                scene(variant, share, Looks.chosen(look, variant.id())), framesPerLeg(variant))
+                        .film())
                 : Optional.empty();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
+import newel.web.client.LookRoutes;
 import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
@@ -47,6 +48,7 @@ public final class Server implements AutoCloseable {
         return List.of(
                 new IntakeRoutes(pages, stores, practice, practice.presets()),
                 new ClientRoutes(pages, stores, practice),
+                new LookRoutes(pages, stores, practice),
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),

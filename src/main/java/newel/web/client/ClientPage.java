@@ -10,6 +10,7 @@ import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.screen.Finding;
 import newel.screen.Screening;
+import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
 
 /** A client: readiness with its sources, what to mind, and the places that belong to them. */
@@ -23,13 +24,14 @@ public record ClientPage(
         List<String> goals,
         boolean program,
         boolean drafted,
-        String standing) {
+        String standing,
+        LookChoice look) {
 
     public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
-    static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted) {
+    static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted, Faults lookFaults) {
         Screening screening = Screening.of(client);
         return new ClientPage(
                 client.id().value(),
@@ -41,7 +43,8 @@ public record ClientPage(
                 client.wishes().goals().stream().map(Goal::words).toList(),
                 program,
                 drafted,
-                Screening.STANDING);
+                Screening.STANDING,
+                LookChoice.of(client.look(), lookFaults));
     }
 
     private static Minded minded(Limitation each) {

@@ -17,6 +17,7 @@ import newel.store.Stores;
 import newel.web.Pages;
 import newel.web.Practice;
 import newel.web.Routes;
+import newel.web.form.Faults;
 
 public final class ClientRoutes implements Routes {
     private final Pages pages;
@@ -95,7 +96,6 @@ public final class ClientRoutes implements Routes {
             return;
         }
         Client client = stores.clients().find(id).orElseThrow(NotFoundResponse::new);
-        boolean program = stores.programs().of(id).isPresent();
-        pages.show(ctx, "client/show.jte", ClientPage.of(client, practice.today(), program, opened.drafted()));
+        pages.show(ctx, ClientPages.TEMPLATE, new ClientPages(stores, practice).page(client, new Faults()));
     }
 }

@@ -24,7 +24,7 @@ record Cards(Catalogue catalogue, Filters filters, Optional<Chosen> chosen) {
                 MovementRoutes.path(movement, chosen),
                 movement.name(),
                 movement.why(),
-                Drawn.at(reference, Share.WHOLE),
+                Drawn.at(reference, Share.WHOLE, chosen.map(Chosen::look).orElse("")),
                 forms(movement, meant),
                 positions(meant),
                 chosen.map(each -> verdict(each, meant)).orElse(""),
@@ -77,8 +77,7 @@ record Cards(Catalogue catalogue, Filters filters, Optional<Chosen> chosen) {
     }
 
     private FindPage.Bar bar(Variant variant, List<Variant> meant, int x, int width, int height) {
-        Optional<Step> step = chosen.filter(each -> meant.contains(variant))
-                .map(each -> Step.of(0, variant, each.fit(variant), false));
+        Optional<Step> step = chosen.filter(each -> meant.contains(variant)).map(each -> each.step(0, variant, false));
         String state = step.map(Step::state).orElse("other");
         return new FindPage.Bar(
                 state, x, 40 - height, width, height, step.map(Step::percent).orElse(100));
@@ -87,7 +86,7 @@ record Cards(Catalogue catalogue, Filters filters, Optional<Chosen> chosen) {
     private static List<FindPage.Told> told(Chosen chosen, List<Variant> meant) {
         return meant.stream()
                 .filter(variant -> !(chosen.fit(variant) instanceof Fit.Fits))
-                .map(variant -> Step.of(0, variant, chosen.fit(variant), false))
+                .map(variant -> chosen.step(0, variant, false))
                 .map(step -> new FindPage.Told(step.name(), step.words(), step.reasons()))
                 .toList();
     }

@@ -8,6 +8,7 @@ import newel.client.Client;
 import newel.compose.Suiting;
 import newel.limit.Fit;
 import newel.web.client.ClientHeader;
+import newel.web.stair.Step;
 
 /** The client whose fit is shown. Lives as long as one request, in which each form is judged once. */
 final class Chosen {
@@ -36,6 +37,15 @@ final class Chosen {
 
     String name() {
         return client.profile().name();
+    }
+
+    /** A step of this client's stair, with who is drawn for them. */
+    Step step(int level, Variant variant, boolean here) {
+        return Step.of(level, variant, fit(variant), here, look());
+    }
+
+    String look() {
+        return client.look();
     }
 
     Fit fit(Variant variant) {

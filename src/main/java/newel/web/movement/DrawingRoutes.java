@@ -12,11 +12,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Variant;
 import newel.figure.Film;
+import newel.figure.Look;
+import newel.figure.Looks;
 import newel.figure.Picture;
+import newel.figure.Portrait;
 import newel.handout.Pictures;
 import newel.limit.Share;
 import newel.limit.Shares;
@@ -24,8 +29,9 @@ import newel.web.Pages;
 import newel.web.Routes;
 import newel.web.stair.Drawn;
 
-/** Drawings of variants as files: the last pose alone, and all poses. They say nothing about anybody and may be kept. */
+/** Drawings as files: of variants the last pose alone and all poses, and of each look a portrait. They say nothing about a client and may be kept. */
 public final class DrawingRoutes implements Routes {
+    private static final String AT = "/movements/{movement}/{variant}/{share}";
     /** A drawing has about 20 kB, so that these take 16 MB (design choice). */
     private static final int MOST_KEPT = 800;
 
@@ -46,23 +52,31 @@ public final class DrawingRoutes implements Routes {
 
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/movements/{movement}/{variant}/{share}/glimpse.svg", this::glimpse);
-        routes.get("/movements/{movement}/{variant}/{share}/picture.svg", this::picture);
-        routes.get("/movements/{movement}/{variant}/{share}/motion.json", this::motion);
+        for (String folder : List.of(AT, AT + "/{look}")) {
+            routes.get(folder + "/glimpse.svg", this::glimpse);
+            routes.get(folder + "/picture.svg", this::picture);
+            routes.get(folder + "/motion.json", this::motion);
+        }
+        routes.get("/looks/{look}/portrait.svg", this::portrait);
     }
 
     private void glimpse(Context ctx) {
-        show(ctx, DrawingPage::last);
+        show(ctx, () -> DrawingPage.last(css, drawn(ctx)));
     }
 
     private void picture(Context ctx) {
-        show(ctx, DrawingPage::all);
+        show(ctx, () -> DrawingPage.all(css, drawn(ctx)));
     }
 
-    private void show(Context ctx, Layout layout) {
+    private void portrait(Context ctx) {
+        show(ctx, () -> DrawingPage.last(css, Portrait.of(chosen(ctx))));
+    }
+
+    /** The path says all that is drawn, so that it is the key. */
+    private void show(Context ctx, Supplier<DrawingPage> page) {
         byte[] drawing = kept.get(ctx.path());
         if (drawing == null) {
-            drawing = pages.drawing("movement/drawing.jte", layout.of(css, drawn(ctx)));
+            drawing = pages.drawing("movement/drawing.jte", page.get());
             kept.put(ctx.path(), drawing);
         }
         ctx.header("Content-Security-Policy", POLICY);
@@ -77,7 +91,7 @@ public final class DrawingRoutes implements Routes {
 
     private byte[] written(Context ctx) {
         Variant variant = variant(ctx);
-        Film film = Pictures.film(variant, share(ctx, variant)).orElseThrow(NotFoundResponse::new);
+        Film film = Pictures.film(variant, share(ctx, variant), look(ctx)).orElseThrow(NotFoundResponse::new);
         try {
             return JSON.writeValueAsBytes(MotionPage.of(variant, film));
         } catch (JsonProcessingException e) {
@@ -87,7 +101,16 @@ public final class DrawingRoutes implements Routes {
 
     private Picture drawn(Context ctx) {
         Variant variant = variant(ctx);
-        return Pictures.of(variant, share(ctx, variant));
+        return Pictures.of(variant, share(ctx, variant), look(ctx));
+    }
+
+    /** Empty where the path names nobody: different people. */
+    private static String look(Context ctx) {
+        return ctx.pathParamMap().containsKey("look") ? chosen(ctx).id() : "";
+    }
+
+    private static Look chosen(Context ctx) {
+        return Looks.of(ctx.pathParam("look")).orElseThrow(NotFoundResponse::new);
     }
 
     /** Only what a page can lead to: a variant of the movement, at a share that is tried for somebody. */
@@ -111,10 +134,6 @@ public final class DrawingRoutes implements Routes {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private interface Layout {
-        DrawingPage of(String css, Picture picture);
     }
 
     /** Forgets what was asked for longest ago. */

@@ -34,10 +34,9 @@ final class MovementPages {
     }
 
     private static Step step(FlightPlan.Place place, Optional<Chosen> chosen, Set<String> now) {
-        return chosen.map(each -> Step.of(
+        return chosen.map(each -> each.step(
                         place.level(),
                         place.variant(),
-                        each.fit(place.variant()),
                         now.contains(place.variant().id())))
                 .orElseGet(() -> Step.of(place.level(), place.variant()));
     }

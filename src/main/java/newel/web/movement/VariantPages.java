@@ -31,6 +31,7 @@ final class VariantPages {
         Movement movement = catalogue.movementOf(variant);
         Demands asked = demands.at(variant, Share.WHOLE);
         Share share = share(variant, chosen);
+        String look = chosen.map(Chosen::look).orElse("");
         Neighbours neighbours = new Neighbours(catalogue, demands, chosen);
         return new VariantPage(
                 chosen.map(Chosen::header).orElse(null),
@@ -44,8 +45,8 @@ final class VariantPages {
                 variant.id(),
                 variant.name(),
                 step(variant, chosen),
-                Pictures.of(variant, share),
-                Drawn.motion(variant, share),
+                Pictures.of(variant, share, look),
+                Drawn.motion(variant, share, look),
                 RangeWords.of(share),
                 variant.words(),
                 Facts.of(variant),
@@ -67,6 +68,6 @@ final class VariantPages {
     }
 
     static Step step(Variant variant, Optional<Chosen> chosen) {
-        return chosen.map(each -> Step.of(0, variant, each.fit(variant), false)).orElseGet(() -> Step.of(0, variant));
+        return chosen.map(each -> each.step(0, variant, false)).orElseGet(() -> Step.of(0, variant));
     }
 }

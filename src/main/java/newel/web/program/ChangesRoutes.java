@@ -69,16 +69,18 @@ public final class ChangesRoutes implements Routes {
                 "/clients/" + client.id().value() + "/program",
                 version.number(),
                 reason(client),
-                proposal.replacements().stream().map(this::change).toList(),
+                proposal.replacements().stream()
+                        .map(each -> change(each, client.look()))
+                        .toList(),
                 kept);
     }
 
-    private ChangesPage.Change change(Replacement each) {
+    private ChangesPage.Change change(Replacement each, String look) {
         return new ChangesPage.Change(
-                side(each.before()),
+                side(each.before(), look),
                 each.reasons(),
                 each.after().map(after -> how(after.how())).orElse("Nothing of its kind fits. It is left out."),
-                each.after().map(this::side).orElse(null));
+                each.after().map(after -> side(after, look)).orElse(null));
     }
 
     private static String how(How how) {
@@ -91,13 +93,13 @@ public final class ChangesRoutes implements Routes {
         };
     }
 
-    private ChangesPage.Side side(Item item) {
+    private ChangesPage.Side side(Item item, String look) {
         Variant variant = variant(item);
         return new ChangesPage.Side(
                 variant.name(),
                 DoseWords.of(item.dose(), variant.sides()),
                 RangeWords.of(item.share()),
-                Pictures.of(variant, item.share()));
+                Pictures.of(variant, item.share(), look));
     }
 
     private void make(Context ctx) {

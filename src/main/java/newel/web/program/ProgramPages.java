@@ -18,12 +18,10 @@ import newel.catalogue.Variant;
 import newel.compose.Block;
 import newel.compose.BlockKind;
 import newel.compose.Item;
-import newel.compose.Suiting;
 import newel.compose.Timing;
 import newel.handout.DoseWords;
 import newel.handout.Pictures;
 import newel.handout.RangeWords;
-import newel.limit.Share;
 import newel.program.Difference;
 import newel.program.Version;
 import newel.screen.Permission;
@@ -85,7 +83,7 @@ final class ProgramPages {
                     ? block.kind().words() + " " + round++
                     : block.kind().words();
             List<ProgramPage.Row> rows = block.items().stream()
-                    .map(item -> row(known.suiting(), item, clock.get(item.movement()), open, refusal))
+                    .map(item -> row(known, item, clock.get(item.movement()), open, refusal))
                     .toList();
             parts.add(new ProgramPage.Part(parts.size(), title, note(block), minutes(timing.block(block)), open, rows));
         }
@@ -103,14 +101,15 @@ final class ProgramPages {
         };
     }
 
-    private ProgramPage.Row row(Suiting suiting, Item item, int seconds, boolean open, Refusal refusal) {
+    private ProgramPage.Row row(Known known, Item item, int seconds, boolean open, Refusal refusal) {
+        String look = known.client().look();
         boolean refused = refusal.movement().equals(item.movement());
         Variant variant = catalogue.variant(item.variant()).orElseThrow();
         return new ProgramPage.Row(
                 item.movement(),
                 clock(seconds),
-                Pictures.of(variant, item.share()),
-                Drawn.motion(variant, item.share()),
+                Pictures.of(variant, item.share(), look),
+                Drawn.motion(variant, item.share(), look),
                 variant.name(),
                 DoseWords.of(item.dose(), variant.sides()),
                 refused ? DoseBoxes.typed(refusal) : DoseBoxes.of(item),
@@ -118,7 +117,7 @@ final class ProgramPages {
                 RangeWords.of(item.share()),
                 why(item),
                 item.override(),
-                open ? stair(suiting, variant, item.share()) : List.of());
+                open ? stair(known, variant) : List.of());
     }
 
     private List<String> why(Item item) {
@@ -142,21 +141,27 @@ final class ProgramPages {
     }
 
     /** At most three steps: one down, here, one up; a step that fits is shown before one that does not. */
-    private List<Step> stair(Suiting suiting, Variant variant, Share share) {
+    private List<Step> stair(Known known, Variant variant) {
         List<Step> steps = new ArrayList<>();
-        nearest(suiting, catalogue.easier(variant), 0).ifPresent(steps::add);
-        steps.add(here(suiting, variant));
-        nearest(suiting, catalogue.harder(variant), 2).ifPresent(steps::add);
+        nearest(known, catalogue.easier(variant), 0).ifPresent(steps::add);
+        steps.add(here(known, variant));
+        nearest(known, catalogue.harder(variant), 2).ifPresent(steps::add);
         return steps;
     }
 
-    private static Step here(Suiting suiting, Variant variant) {
-        return Step.of(1, variant, suiting.fit(variant), true);
+    private static Step here(Known known, Variant variant) {
+        return Step.of(
+                1, variant, known.suiting().fit(variant), true, known.client().look());
     }
 
-    private static java.util.Optional<Step> nearest(Suiting suiting, List<Variant> variants, int level) {
+    private static java.util.Optional<Step> nearest(Known known, List<Variant> variants, int level) {
         List<Step> steps = variants.stream()
-                .map(each -> Step.of(level, each, suiting.fit(each), false))
+                .map(each -> Step.of(
+                        level,
+                        each,
+                        known.suiting().fit(each),
+                        false,
+                        known.client().look()))
                 .toList();
         return steps.stream()
                 .filter(Step::fits)

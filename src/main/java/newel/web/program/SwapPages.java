@@ -12,7 +12,6 @@ import newel.catalogue.Movement;
 import newel.catalogue.Variant;
 import newel.compose.Block;
 import newel.compose.Session;
-import newel.compose.Suiting;
 import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.form.Typed;
@@ -38,7 +37,7 @@ final class SwapPages {
                 "Swap: " + now.name(),
                 "The easiest form stands first, the hardest last. Each shows how far this client may go.",
                 "/items/" + now.movement() + "/swap",
-                around(now, known.suiting(), movement -> session.item(movement).isPresent()),
+                around(now, known, movement -> session.item(movement).isPresent()),
                 typed,
                 fault);
     }
@@ -51,10 +50,7 @@ final class SwapPages {
                 "Add to the " + to.kind().words().toLowerCase(Locale.ROOT),
                 "Those with a fitting form come first.",
                 "/blocks/" + block + "/addition",
-                of(
-                        to.kind().kinds(),
-                        known.suiting(),
-                        movement -> session.item(movement).isPresent()),
+                of(to.kind().kinds(), known, movement -> session.item(movement).isPresent()),
                 typed,
                 fault);
     }
@@ -82,34 +78,38 @@ final class SwapPages {
     }
 
     /** The item's own stair, then other movements of its kind that are not in the session yet. */
-    private List<SwapPage.Flights> around(Variant now, Suiting suiting, Predicate<String> present) {
+    private List<SwapPage.Flights> around(Variant now, Known known, Predicate<String> present) {
         Movement own = catalogue.movementOf(now);
         List<SwapPage.Flights> flights = new ArrayList<>();
-        flights.add(flight(own, suiting, now.id()));
+        flights.add(flight(own, known, now.id()));
         catalogue.movements().stream()
                 .filter(each -> each.kind() == own.kind() && !each.id().equals(own.id()) && !present.test(each.id()))
                 .sorted(Comparator.comparingDouble(each -> -each.purposes().nearness(own.purposes())))
                 .limit(MOST_OTHERS)
-                .forEach(each -> flights.add(flight(each, suiting, "")));
+                .forEach(each -> flights.add(flight(each, known, "")));
         return flights;
     }
 
     /** Every movement of these kinds that is not in the session yet. */
-    private List<SwapPage.Flights> of(List<Kind> kinds, Suiting suiting, Predicate<String> present) {
+    private List<SwapPage.Flights> of(List<Kind> kinds, Known known, Predicate<String> present) {
         return catalogue.movements().stream()
                 .filter(each -> kinds.contains(each.kind()) && !present.test(each.id()))
-                .map(each -> flight(each, suiting, ""))
+                .map(each -> flight(each, known, ""))
                 .sorted(Comparator.comparing((SwapPage.Flights flight) -> !flight.fits()))
                 .toList();
     }
 
-    private static SwapPage.Flights flight(Movement movement, Suiting suiting, String here) {
+    private static SwapPage.Flights flight(Movement movement, Known known, String here) {
         List<Step> steps = new ArrayList<>();
         List<List<Variant>> levels = Flight.of(movement).levels();
         for (int level = 0; level < levels.size(); level++) {
             for (Variant variant : levels.get(level)) {
                 steps.add(Step.of(
-                        level, variant, suiting.fit(variant), variant.id().equals(here)));
+                        level,
+                        variant,
+                        known.suiting().fit(variant),
+                        variant.id().equals(here),
+                        known.client().look()));
             }
         }
         return new SwapPage.Flights(

@@ -24,7 +24,8 @@ public record Step(
         int percent,
         List<String> reasons,
         String drawn) {
-    public static Step of(int level, Variant variant, Fit fit, boolean here) {
+    /** @param look id of who is drawn; empty for different people */
+    public static Step of(int level, Variant variant, Fit fit, boolean here, String look) {
         Share share = fit instanceof Fit.FitsTrimmed trimmed ? trimmed.share() : Share.WHOLE;
         int percent = (int) Math.round(100 * share.least());
         return new Step(
@@ -35,7 +36,7 @@ public record Step(
                 (here ? "Now here. " : "") + words(fit, share),
                 percent,
                 reasons(fit),
-                Drawn.at(variant, share));
+                Drawn.at(variant, share, look));
     }
 
     /** A step of nobody's stair. */
