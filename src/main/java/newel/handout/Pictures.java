@@ -41,6 +41,10 @@ public final class Pictures {
         return new Drawing(scene(variant, share, look)).picture(variant.name(), described(variant));
     }
 
+    public static Optional<Film> film(Variant variant, Share share) {
+        return film(variant, share, "");
+    }
+
     /** The same geometry as a film; a hold of one pose has nothing to move. */
     public static Optional<Film> film(Variant variant, Share share, String look) {
         return moves(variant)
