@@ -2,6 +2,9 @@ package newel.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import newel.body.Foot;
 import newel.body.Ground;
 import newel.body.KeyPose;
 import newel.body.Posed;
@@ -16,16 +19,44 @@ final class Telling {
     /** The same pose on the other side, statures: sides are written with some play. */
     private static final double OTHER_SIDE = 0.04;
 
+    /** Feet further apart than this have made a step, statures. */
+    private static final double STRIDE = 0.15;
+
     /**
      * A last pose that mirrors the one before, or returns to the first, is left out, and a hold is one pose; of more than
-     * three the first, the second and the last stay. The way down to the floor is told stage by stage.
+     * three the first, the second, the last, and what {@link #standsAnew stands anew} stay. The way down to the floor is told stage by stage.
      */
     static List<KeyPose> told(List<KeyPose> keyPoses) {
         List<KeyPose> told = new ArrayList<>(keyPoses);
         while (told.size() > 1 && tellsNothing(told)) {
             told.removeLast();
         }
-        return told.size() > 3 && !inStages(told) ? List.of(told.get(0), told.get(1), told.getLast()) : told;
+        return told.size() > 3 && !inStages(told) ? few(told) : told;
+    }
+
+    private static List<KeyPose> few(List<KeyPose> told) {
+        int last = told.size() - 1;
+        return IntStream.rangeClosed(0, last)
+                .filter(i -> i < 2 || i == last || standsAnew(told, i))
+                .mapToObj(told::get)
+                .toList();
+    }
+
+    /** Its feet stand a stride apart, on other places than before and after, as astride of what is stepped over. */
+    private static boolean standsAnew(List<KeyPose> told, int i) {
+        List<Vec> here = standing(told.get(i));
+        return here.size() == 2
+                && here.getFirst().distance(here.getLast()) > STRIDE
+                && !here.equals(standing(told.get(i - 1)))
+                && !here.equals(standing(told.get(i + 1)));
+    }
+
+    private static List<Vec> standing(KeyPose key) {
+        return Stream.of(Side.values())
+                .map(key.contacts()::foot)
+                .filter(Foot::carries)
+                .map(foot -> new Vec(foot.x(), foot.height(), foot.z()))
+                .toList();
     }
 
     /** The last pose is the one before it with the sides changed over. */
