@@ -119,6 +119,7 @@ class JourneyIT {
         page.locator(".places").getByText("Draft a program").click();
         press(page, "Draft the program");
         assertTrue(page.locator("h1").textContent().contains("Program"));
+        page.waitForSelector(".foot");
         int items = page.locator(".item").count();
         assertTrue(items >= 8, "items " + items);
         press(page, "Make a link");
@@ -149,6 +150,7 @@ class JourneyIT {
         press(page, "Make the next version");
         assertTrue(page.locator(".version").textContent().startsWith("Version 2, 3 March 2026"));
         page.getByText("Version 1", new Page.GetByTextOptions().setExact(true)).click();
+        page.waitForSelector(".foot");
         assertEquals(items, page.locator(".item").count());
         page.navigate(running.address() + link);
         assertTrue(page.locator(".first").textContent().contains("Version 2, 3 March 2026"));
