@@ -22,4 +22,15 @@ public class CheckBench {
     public ReadCatalogue check_from_cold() {
         return Catalogues.read();
     }
+
+    /** As the README advises for the command line: a short run has no time to win back what full compiling costs. */
+    @Benchmark
+    @BenchmarkMode(Mode.SingleShotTime)
+    @OutputTimeUnit(TimeUnit.MILLISECONDS)
+    @Warmup(iterations = 0)
+    @Measurement(iterations = 1)
+    @Fork(value = 5, jvmArgsAppend = "-XX:TieredStopAtLevel=1")
+    public ReadCatalogue check_from_cold_compiled_lightly() {
+        return Catalogues.read();
+    }
 }
