@@ -14,4 +14,11 @@ public record Posed(
     public Vec toe(Side side) {
         return leg(side).toe(contacts.foot(side));
     }
+
+    /** The leg whose sole is further up and forward: the one that a towel loops round. */
+    public LegAt reachedOut() {
+        Vec right = rightLeg.ball();
+        Vec left = leftLeg.ball();
+        return right.x() + right.y() > left.x() + left.y() ? rightLeg : leftLeg;
+    }
 }

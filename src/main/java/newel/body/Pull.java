@@ -18,7 +18,7 @@ final class Pull {
         return switch (posed.contacts().hand(side).hold()) {
             case TOWEL -> Solver.tautTowel(posed.contacts()) ? towards(palm, other(posed, side), TAUT_TOWEL) : none();
             case BAND -> towards(palm, other(posed, side), BETWEEN_HANDS);
-            case TOWEL_FOOT -> towards(palm, furtherFoot(posed), TOWEL_ROUND_FOOT);
+            case TOWEL_FOOT -> towards(palm, posed.reachedOut().ball(), TOWEL_ROUND_FOOT);
             case BAND_FOOT -> towards(palm, posed.leg(side).ball(), BAND_ROUND_FEET);
             case FREE,
                     CHAIR_BACK,
@@ -46,13 +46,6 @@ final class Pull {
 
     private static Vec other(Posed posed, Side side) {
         return posed.arm(side.other()).palm();
-    }
-
-    /** A towel loops round the sole that is further up and forward. */
-    private static Vec furtherFoot(Posed posed) {
-        Vec right = posed.rightLeg().ball();
-        Vec left = posed.leftLeg().ball();
-        return right.x() + right.y() > left.x() + left.y() ? right : left;
     }
 
     private static Carried.Force towards(Vec from, Vec to, double weights) {

@@ -84,7 +84,7 @@ record Towel(Brush brush, Posed posed, Set<Thing> things, double length) {
 
     /** Under the sole of the foot that is further from the floor or further forward. */
     private Piece roundTheFoot() {
-        LegAt leg = further();
+        LegAt leg = posed.reachedOut();
         Vec sole = leg.heel().towards(leg.ball(), .8).minus(leg.foot().y().times(.004));
         Vec aside = leg.foot().z().times(.03);
         Vec up = leg.foot().y().times(.02);
@@ -99,12 +99,6 @@ record Towel(Brush brush, Posed posed, Set<Thing> things, double length) {
                         sole.minus(aside),
                         sole.minus(aside).plus(up),
                         posed.leftArm().palm()));
-    }
-
-    private LegAt further() {
-        Vec right = posed.rightLeg().ball();
-        Vec left = posed.leftLeg().ball();
-        return right.x() + right.y() > left.x() + left.y() ? posed.rightLeg() : posed.leftLeg();
     }
 
     /** Behind the thigh that is drawn up further. */
