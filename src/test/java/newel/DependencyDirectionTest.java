@@ -30,6 +30,7 @@ class DependencyDirectionTest {
 
     static {
         MAY_USE.put("body", Set.of());
+        MAY_USE.put("source", Set.of());
         MAY_USE.put("figure", Set.of("body"));
         MAY_USE.put("catalogue", Set.of("body"));
         MAY_USE.put("limit", Set.of("body", "catalogue"));
@@ -37,9 +38,9 @@ class DependencyDirectionTest {
         MAY_USE.put("adapt", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("compose", Set.of("body", "catalogue", "limit", "adapt"));
         MAY_USE.put("client", Set.of("body", "catalogue", "limit"));
-        MAY_USE.put("screen", Set.of("client", "catalogue", "limit"));
-        MAY_USE.put("assess", Set.of("client"));
-        MAY_USE.put("referral", Set.of("client", "screen", "assess", "limit"));
+        MAY_USE.put("screen", Set.of("source", "client", "catalogue", "limit"));
+        MAY_USE.put("assess", Set.of("source", "client"));
+        MAY_USE.put("referral", Set.of("source", "client", "screen", "assess", "limit"));
         MAY_USE.put("program", Set.of("body", "client", "catalogue", "limit", "adapt", "compose", "screen", "assess"));
         MAY_USE.put("handout", Set.of("client", "program", "catalogue", "figure", "body", "limit", "adapt", "compose"));
         MAY_USE.put("practice", Set.of("client"));
@@ -57,6 +58,7 @@ class DependencyDirectionTest {
     private static Set<String> core() {
         return Set.of(
                 "body",
+                "source",
                 "figure",
                 "catalogue",
                 "limit",

@@ -10,9 +10,9 @@ import newel.client.Client;
 import newel.referral.Note;
 import newel.referral.Referral;
 import newel.screen.AtRest;
-import newel.screen.Finding;
 import newel.screen.Readiness;
 import newel.screen.Screening;
+import newel.source.Finding;
 
 /** What screening says about a case, as JSON. */
 final class CaseScreening {

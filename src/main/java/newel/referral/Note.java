@@ -2,8 +2,8 @@ package newel.referral;
 
 import java.time.LocalDate;
 import java.util.List;
-import newel.screen.Finding;
 import newel.screen.Urgency;
+import newel.source.Finding;
 
 /**
  * A drafted note to a clinician, on one page.

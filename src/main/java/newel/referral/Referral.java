@@ -9,11 +9,11 @@ import java.util.Set;
 import newel.client.Client;
 import newel.screen.AtRest;
 import newel.screen.FallsLevel;
-import newel.screen.Finding;
 import newel.screen.Readiness;
 import newel.screen.Screening;
 import newel.screen.Urgency;
 import newel.screen.Who;
+import newel.source.Finding;
 
 /** Decides whether something has to be handed over, and drafts the note. */
 public final class Referral {

@@ -3,6 +3,9 @@ package newel.screen;
 import java.util.ArrayList;
 import java.util.List;
 import newel.client.Vitals;
+import newel.source.Finding;
+import newel.source.Known;
+import newel.source.Rule;
 
 /** What the signs at rest allow today. */
 public sealed interface AtRest {

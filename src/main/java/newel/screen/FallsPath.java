@@ -5,6 +5,9 @@ import java.util.List;
 import newel.client.Answer;
 import newel.client.FallsAnswers;
 import newel.client.Measured;
+import newel.source.Finding;
+import newel.source.Known;
+import newel.source.Rule;
 
 /**
  * The stratification path: a fall? how bad? how does the client walk?

@@ -3,6 +3,7 @@ package newel.screen;
 import java.util.List;
 import newel.client.FallsAnswers;
 import newel.client.Measured;
+import newel.source.Finding;
 
 /**
  * Risk of falls.

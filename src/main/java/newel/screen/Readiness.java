@@ -2,6 +2,7 @@ package newel.screen;
 
 import java.util.List;
 import newel.client.ReadinessAnswers;
+import newel.source.Finding;
 
 /** Whether this client may begin, and what waits for whom. */
 public sealed interface Readiness {

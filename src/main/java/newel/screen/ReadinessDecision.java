@@ -7,6 +7,9 @@ import newel.client.Answer;
 import newel.client.Disease;
 import newel.client.ReadinessAnswers;
 import newel.client.Symptom;
+import newel.source.Finding;
+import newel.source.Known;
+import newel.source.Rule;
 
 /** Red flags first, then the table, then what nobody has answered. */
 final class ReadinessDecision {

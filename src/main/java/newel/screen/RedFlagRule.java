@@ -1,12 +1,15 @@
 package newel.screen;
 
 import static newel.client.RedFlag.*;
-import static newel.screen.Known.*;
 import static newel.screen.RedFlagRule.Meanwhile.*;
 import static newel.screen.Urgency.*;
+import static newel.source.Known.*;
 
 import java.util.List;
 import newel.client.RedFlag;
+import newel.source.Finding;
+import newel.source.Known;
+import newel.source.Rule;
 
 /**
  * What one red flag calls for.

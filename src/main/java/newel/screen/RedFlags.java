@@ -9,6 +9,7 @@ import newel.client.Answer;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
 import newel.client.Symptom;
+import newel.source.Finding;
 
 /** Which red flags are up and which questions about them have no answer; the highest level wins. */
 record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered) {

@@ -1,13 +1,16 @@
 package newel.screen;
 
-import static newel.screen.Known.*;
 import static newel.screen.RestRule.Then.*;
 import static newel.screen.Urgency.*;
+import static newel.source.Known.*;
 
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import newel.client.Vitals;
+import newel.source.Finding;
+import newel.source.Known;
+import newel.source.Rule;
 
 /**
  * One line on signs at rest. The set is the strictest one written for community instructors; choosing it is a design choice.

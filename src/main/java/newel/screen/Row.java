@@ -3,6 +3,9 @@ package newel.screen;
 import static newel.screen.Row.Clearance.*;
 import static newel.screen.Row.Says.*;
 
+import newel.source.Known;
+import newel.source.Rule;
+
 /**
  * The decision table of the 2015 pre-participation screening; the first row that matches decides.
  *

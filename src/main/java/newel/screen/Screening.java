@@ -10,6 +10,7 @@ import newel.catalogue.Support;
 import newel.client.Client;
 import newel.client.Measure;
 import newel.limit.Limit;
+import newel.source.Finding;
 
 /** All that screening says about one client, and what follows from it for a program. */
 public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boolean pulseTarget) {

@@ -12,9 +12,9 @@ import newel.client.Client;
 import newel.client.FallsAnswers;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
-import newel.screen.Finding;
 import newel.screen.Screening;
 import newel.screen.Urgency;
+import newel.source.Finding;
 import org.junit.jupiter.api.Test;
 
 class ReferralTest {

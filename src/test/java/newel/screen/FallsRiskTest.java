@@ -9,6 +9,7 @@ import newel.client.Answer;
 import newel.client.FallsAnswers;
 import newel.client.Measure;
 import newel.client.Measured;
+import newel.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -8,8 +8,8 @@ import newel.client.Client;
 import newel.client.Goal;
 import newel.limit.Called;
 import newel.limit.Limitation;
-import newel.screen.Finding;
 import newel.screen.Screening;
+import newel.source.Finding;
 import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
 

@@ -1,4 +1,4 @@
-package newel.screen;
+package newel.source;
 
 /** How well a figure or rule is known. */
 public enum Known {
