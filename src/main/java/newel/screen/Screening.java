@@ -20,6 +20,11 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boo
                     + " they do not diagnose.";
 
     public static Screening of(Client client) {
+        return of(client, Choices.strict());
+    }
+
+    /** By what the practice has chosen where sources disagree. */
+    public static Screening of(Client client, Choices choices) {
         return new Screening(
                 Readiness.of(client.readiness()),
                 AtRest.of(client.vitals()),
