@@ -3,11 +3,10 @@ package newel.casefile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import newel.client.Client;
-import newel.referral.Note;
+import newel.referral.Proposal;
 import newel.referral.Referral;
 import newel.screen.AtRest;
 import newel.screen.Readiness;
@@ -18,7 +17,7 @@ import newel.source.Finding;
 final class CaseScreening {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
-    static ObjectNode of(Client client, Screening screening, LocalDate today) {
+    static ObjectNode of(Client client, Screening screening) {
         ObjectNode out = JSON.objectNode();
         out.set("readiness", readiness(screening.readiness()));
         out.set(
@@ -35,7 +34,7 @@ final class CaseScreening {
                         screening.atRest().reasons()));
         ArrayNode measures = out.putArray("measures");
         client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
-        out.set("referral", referral(Referral.of(client, screening, today)));
+        out.set("referral", referral(Referral.of(screening)));
         out.set("face", CaseWriter.texts(screening.face()));
         return out;
     }
@@ -71,13 +70,13 @@ final class CaseScreening {
         return node;
     }
 
-    private static ArrayNode referral(Optional<Note> note) {
+    private static ArrayNode referral(Optional<Proposal> proposal) {
         ArrayNode list = JSON.arrayNode();
-        note.ifPresent(each -> each.findings()
+        proposal.ifPresent(each -> each.findings()
                 .forEach(finding -> list.addObject()
                         .put("urgency", CaseWriter.plain(each.urgency()))
                         .put("reason", finding.text() + " (" + finding.rule().citation() + ")")
-                        .put("to", each.to())));
+                        .put("to", each.to().words())));
         return list;
     }
 

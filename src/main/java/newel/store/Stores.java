@@ -13,7 +13,8 @@ public record Stores(
         SearchStore search,
         PracticeStore practice,
         SignOffStore signOffs,
-        AuditStore audit) {
+        AuditStore audit,
+        ReferralStore referrals) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
@@ -26,6 +27,7 @@ public record Stores(
                 new SearchStore(jdbi),
                 new PracticeStore(jdbi, clock),
                 new SignOffStore(jdbi, clock),
-                new AuditStore(jdbi, clock));
+                new AuditStore(jdbi, clock),
+                new ReferralStore(jdbi, clock));
     }
 }

@@ -21,6 +21,7 @@ import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
 import newel.web.program.SwapRoutes;
 import newel.web.referral.ReferralRoutes;
+import newel.web.referral.ReplyRoutes;
 import newel.web.source.Shipped;
 import newel.web.source.SignOffRoutes;
 import newel.web.source.SourceRoutes;
@@ -65,6 +66,7 @@ public final class Server implements AutoCloseable {
                 new SourceRoutes(pages, stores, rulebook),
                 new SignOffRoutes(pages, stores, practice, rulebook),
                 new ReferralRoutes(pages, stores, practice),
+                new ReplyRoutes(pages, stores, practice),
                 new MovementRoutes(pages, stores, practice),
                 new DrawingRoutes(pages, practice.catalogue()));
     }
