@@ -20,6 +20,11 @@ public enum Addressee {
         return words;
     }
 
+    /** Within a sentence. */
+    public String within() {
+        return Character.toLowerCase(words.charAt(0)) + words.substring(1);
+    }
+
     /** As the client calls them, within a sentence. */
     public String forClient() {
         return forClient;

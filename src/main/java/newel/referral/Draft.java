@@ -22,16 +22,22 @@ public record Draft(
         String question,
         String meanwhile,
         String phoned) {
+    static final String NOTHING = "No exercise from us until your answer is there.";
+    private static final String AFTERWARDS =
+            "When you have seen this person: may they exercise at home again, and what should they not do?";
+
     public Draft {
         ticked = List.copyOf(ticked);
     }
 
     /** Nothing is ticked: who the client is and why is all that stands in it. */
     public static Draft of(Urgency urgency, Addressee to, Proposal proposal) {
-        return new Draft(urgency, to, "", proposal.reason(), List.of(), proposal.question(), proposal.meanwhile(), "");
+        String question = urgency == Urgency.EMERGENCY ? AFTERWARDS : proposal.question();
+        String meanwhile = urgency == Urgency.ROUTINE ? proposal.meanwhile() : NOTHING;
+        return new Draft(urgency, to, "", proposal.reason(), List.of(), question, meanwhile, "");
     }
 
     public String readerLine() {
-        return reader.isEmpty() ? to.words() : reader + " (" + to.words() + ")";
+        return reader.isEmpty() ? to.words() : reader + ", " + to.within();
     }
 }

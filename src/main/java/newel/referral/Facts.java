@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import newel.client.Answer;
 import newel.client.Client;
 import newel.client.Disease;
@@ -16,6 +17,9 @@ import newel.source.Finding;
 
 /** Everything about one client that could go into a note. What was not asked is said to be not known, never to be absent. */
 public final class Facts {
+    /** Stands among what was measured, with its unit. */
+    private static final Pattern BARE_PRESSURE = Pattern.compile("Blood pressure \\d+/\\d+\\.");
+
     private final Client client;
     private final Map<String, Fact> facts = new LinkedHashMap<>();
 
@@ -35,7 +39,7 @@ public final class Facts {
 
     private void needs() {
         if (client.profile().textSize() != TextSize.LARGE) {
-            add("needs-print", Fact.Part.NEEDS, "Reads large print only.");
+            add("needs-print", Fact.Part.NEEDS, "Reads large print.");
         }
         if (client.profile().phone() != null) {
             add("needs-phone", Fact.Part.NEEDS, "Phone: " + client.profile().phone() + ".");
@@ -93,7 +97,9 @@ public final class Facts {
 
     private void found(Screening screening) {
         for (Finding each : screening.reasons()) {
-            add("found-" + slug(each), Fact.Part.FOUND, each.text());
+            if (!BARE_PRESSURE.matcher(each.text()).matches()) {
+                add("found-" + slug(each), Fact.Part.FOUND, each.text());
+            }
         }
     }
 

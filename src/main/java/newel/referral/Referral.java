@@ -98,7 +98,10 @@ public final class Referral {
     }
 
     private static List<Finding> findings(Screening screening) {
-        Set<Finding> found = new LinkedHashSet<>(screening.readiness().reasons());
+        Set<Finding> found = new LinkedHashSet<>();
+        if (readiness(screening.readiness()).isPresent()) {
+            found.addAll(screening.readiness().reasons());
+        }
         if (screening.atRest() instanceof AtRest.Hold || screening.atRest() instanceof AtRest.LightOnly) {
             found.addAll(screening.atRest().reasons());
         }
@@ -119,7 +122,7 @@ public final class Referral {
 
     private static String meanwhile(Urgency urgency, Screening screening) {
         if (urgency != Urgency.ROUTINE || screening.permission() != Permission.START) {
-            return "No exercise from us until your answer is there.";
+            return Draft.NOTHING;
         }
         return screening.falls().level() == FallsLevel.HIGH
                 ? "Seated work only, and standing with two hands on a support. No balance work at home."

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import newel.referral.Consent;
 import newel.referral.Draft;
@@ -58,7 +57,7 @@ final class ConsentForm {
     static Typed fill(Draft draft, String name, LocalDate today) {
         Typed typed = Typed.NOTHING
                 .with("consent-who", name)
-                .with("consent-with", draft.readerLine().toLowerCase(Locale.ENGLISH))
+                .with("consent-with", draft.reader().isEmpty() ? draft.to().within() : draft.readerLine())
                 .with("consent-what", "the reason for this note and what is found in it")
                 .with("consent-how", Choice.of(Consent.How.SPOKEN));
         return DateBoxes.fill(typed, "consent-on", today);

@@ -63,7 +63,7 @@ public record NotePage(
     }
 
     public String title() {
-        return "Referral note: " + note.draft().to().words();
+        return "Referral note, " + note.draft().to().within();
     }
 
     public NoteListPage.Line line() {
