@@ -10,7 +10,10 @@ public record Stores(
         LimitationStore limitations,
         ProgramStore programs,
         HandoutLinkStore links,
-        SearchStore search) {
+        SearchStore search,
+        PracticeStore practice,
+        SignOffStore signOffs,
+        AuditStore audit) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
@@ -20,6 +23,9 @@ public record Stores(
                 limitations,
                 new ProgramStore(jdbi, clock),
                 new HandoutLinkStore(jdbi, clock),
-                new SearchStore(jdbi));
+                new SearchStore(jdbi),
+                new PracticeStore(jdbi, clock),
+                new SignOffStore(jdbi, clock),
+                new AuditStore(jdbi, clock));
     }
 }

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param token goes into every form
  * @param path the page's own path, to mark the place it belongs to
+ * @param around the practice that the page belongs to
  * @param assets changes with each start, so that a browser takes new styles at once
  */
-public record Frame(String token, String path, String assets, Note note) {
+public record Frame(String token, String path, String assets, Note note, Around around) {
 
     /** One of the few places that the line on top leads to. */
     public record Place(String name, String path) {}
@@ -18,7 +19,19 @@ public record Frame(String token, String path, String assets, Note note) {
             List.of(new Place("Clients", "/clients"), new Place("Movements", "/movements"));
 
     private static final List<String> SHEETS = List.of(
-            "base", "type", "layout", "forms", "client", "intake", "figure", "program", "stair", "map", "movement");
+            "base",
+            "type",
+            "layout",
+            "forms",
+            "client",
+            "intake",
+            "figure",
+            "program",
+            "stair",
+            "map",
+            "movement",
+            "source",
+            "referral");
 
     public List<Place> places() {
         return PLACES;
