@@ -33,8 +33,7 @@ final class CaseScreening {
                         "outcome",
                         outcome(screening.atRest()),
                         screening.atRest().reasons()));
-        ArrayNode measures = out.putArray("measures");
-        client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
+        out.set("measures", CaseResults.of(client, today));
         out.set("referral", referral(Referral.of(client, screening, today)));
         out.set("face", CaseWriter.texts(screening.face()));
         return out;

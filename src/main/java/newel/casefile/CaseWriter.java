@@ -12,7 +12,6 @@ import newel.client.Answers;
 import newel.client.Client;
 import newel.client.Disease;
 import newel.client.FallsAnswers;
-import newel.client.Measured;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
 import newel.client.Sign;
@@ -49,7 +48,7 @@ public final class CaseWriter {
         node.set("falls", falls(client.falls()));
         node.set("vitals", vitals(client.vitals()));
         ArrayNode measures = node.putArray("measures");
-        client.measures().forEach(each -> measures.add(measure(each)));
+        client.measures().forEach(each -> measures.add(CaseMeasure.write(each)));
         ArrayNode limitations = node.putArray("limitations");
         client.limitations().forEach(each -> LimitationTexts.write(each, limitations));
         return node;
@@ -106,17 +105,6 @@ public final class CaseWriter {
         put(node, "posturalDrop", v.posturalDrop());
         put(node, "weightGainKg", v.weightGainKg());
         put(node, "symptoms", v.symptoms());
-        return node;
-    }
-
-    static ObjectNode measure(Measured each) {
-        ObjectNode node = JSON.objectNode();
-        node.put("test", plain(each.measure()))
-                .put("value", each.value())
-                .put("on", each.on().toString());
-        if (each.armsUsed()) {
-            node.put("armsUsed", true);
-        }
         return node;
     }
 

@@ -89,17 +89,21 @@ final class FallsPath {
         }
         boolean slow = gaitSpeed != null
                 ? gaitSpeed.value() <= SLOW_METRES_A_SECOND
-                : upAndGo.value() > SLOW_UP_AND_GO_SECONDS;
+                : upAndGo.unable() || upAndGo.value() > SLOW_UP_AND_GO_SECONDS;
         Finding measured = new Finding(GAIT, gaitSpeed != null ? speedWords() : upAndGoWords());
         return risk(slow ? FallsLevel.INTERMEDIATE : FallsLevel.LOW, List.of(measured));
     }
 
     private String speedWords() {
-        return "Walks at " + gaitSpeed.value() + " m/s; impaired is 0.8 m/s or less.";
+        return gaitSpeed.unable()
+                ? "Could not walk the measured way; impaired is 0.8 m/s or less."
+                : "Walks at " + gaitSpeed.result().rounded(3) + "; impaired is 0.8 m/s or less.";
     }
 
     private String upAndGoWords() {
-        return "Up and go in " + upAndGo.value() + " s; impaired is over 15 s.";
+        return upAndGo.unable()
+                ? "Could not do the up and go; impaired is over 15 s."
+                : "Up and go in " + upAndGo.result() + "; impaired is over 15 s.";
     }
 
     private List<Finding> keyQuestions() {

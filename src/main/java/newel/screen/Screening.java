@@ -25,7 +25,7 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boo
                 AtRest.of(client.vitals()),
                 FallsRisk.of(
                         client.falls(),
-                        client.newest(Measure.GAIT_SPEED).orElse(null),
+                        client.walkingSpeed().orElse(null),
                         client.newest(Measure.UP_AND_GO_3M).orElse(null)),
                 client.readiness().pulseLoweringMedicine().no());
     }
