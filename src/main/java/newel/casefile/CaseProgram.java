@@ -38,7 +38,7 @@ public final class CaseProgram {
 
     public ObjectNode of(Client client, LocalDate today) {
         Screening screening = Screening.of(client);
-        ObjectNode out = CaseScreening.of(client, screening);
+        ObjectNode out = CaseScreening.of(client, screening, today);
         if (screening.permission() == Permission.NOTHING) {
             out.putArray("sessions");
             out.putArray("leftOut");

@@ -3,6 +3,7 @@ package newel.casefile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import newel.client.Client;
@@ -17,7 +18,7 @@ import newel.source.Finding;
 final class CaseScreening {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
-    static ObjectNode of(Client client, Screening screening) {
+    static ObjectNode of(Client client, Screening screening, LocalDate today) {
         ObjectNode out = JSON.objectNode();
         out.set("readiness", readiness(screening.readiness()));
         out.set(
@@ -32,8 +33,7 @@ final class CaseScreening {
                         "outcome",
                         outcome(screening.atRest()),
                         screening.atRest().reasons()));
-        ArrayNode measures = out.putArray("measures");
-        client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
+        out.set("measures", CaseResults.of(client, today));
         out.set("referral", referral(Referral.of(screening)));
         out.set("face", CaseWriter.texts(screening.face()));
         return out;

@@ -34,7 +34,7 @@ public record Effect(ReadinessAnswers readiness, Optional<Limitation> limitation
         if (lines.isEmpty()) {
             lines.add("Nothing changes: the answer does not say whether exercise may go on.");
         }
-        return new Effect(with(before, cleared, signs), limitation, List.copyOf(lines));
+        return new Effect(with(before, cleared, signs, day(reply, before)), limitation, List.copyOf(lines));
     }
 
     private static Answer cleared(Reply reply, ReadinessAnswers before, List<String> lines) {
@@ -63,6 +63,14 @@ public record Effect(ReadinessAnswers readiness, Optional<Limitation> limitation
         return before.symptomsCleared();
     }
 
+    private static LocalDate day(Reply reply, ReadinessAnswers before) {
+        return switch (reply.clearance()) {
+            case GIVEN, UP_TO_MODERATE -> reply.on();
+            case NOT_GIVEN -> null;
+            case NOT_SAID -> before.clearedOn();
+        };
+    }
+
     private static Limitation moderate(String id, LocalDate on) {
         return new Limitation(
                 id,
@@ -76,7 +84,8 @@ public record Effect(ReadinessAnswers readiness, Optional<Limitation> limitation
                 List.of());
     }
 
-    private static ReadinessAnswers with(ReadinessAnswers r, Answer cleared, Answer signs) {
+    /** The day of a clearance is that of the answer; who is not cleared has none. */
+    private static ReadinessAnswers with(ReadinessAnswers r, Answer cleared, Answer signs, LocalDate on) {
         return new ReadinessAnswers(
                 r.regularExercise(),
                 r.knownDisease(),
@@ -85,6 +94,9 @@ public record Effect(ReadinessAnswers readiness, Optional<Limitation> limitation
                 r.wantsVigorous(),
                 cleared,
                 signs,
-                r.pulseLoweringMedicine());
+                r.pulseLoweringMedicine(),
+                r.pulseGuards(),
+                r.lowSugarMedicine(),
+                on);
     }
 }

@@ -8,6 +8,7 @@ public record Stores(
         ClientStore clients,
         DraftStore drafts,
         LimitationStore limitations,
+        MeasuredStore measured,
         ProgramStore programs,
         HandoutLinkStore links,
         SearchStore search,
@@ -18,10 +19,12 @@ public record Stores(
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
+        MeasuredStore measured = new MeasuredStore(jdbi, clock);
         return new Stores(
-                new ClientStore(jdbi, clock, limitations),
+                new ClientStore(jdbi, clock, limitations, measured),
                 new DraftStore(jdbi, clock),
                 limitations,
+                measured,
                 new ProgramStore(jdbi, clock),
                 new HandoutLinkStore(jdbi, clock),
                 new SearchStore(jdbi),

@@ -43,7 +43,7 @@ final class NotePages {
     }
 
     Screening screening(Client client) {
-        return Screening.of(client);
+        return Screening.of(client, stores.practice().choices(), practice.today());
     }
 
     Proposal proposal(Client client) {

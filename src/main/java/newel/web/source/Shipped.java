@@ -3,10 +3,12 @@ package newel.web.source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import newel.assess.Guides;
 import newel.limit.Preset;
 import newel.limit.Presets;
 import newel.practice.Rulebook;
 import newel.referral.Due;
+import newel.screen.Rules;
 import newel.source.Known;
 import newel.source.Rule;
 import newel.source.Statement;
@@ -16,7 +18,13 @@ import newel.web.limitation.MotionWords;
 public final class Shipped {
 
     public static Rulebook rulebook(Presets presets) {
-        return Rulebook.of(ScreenStatements.all(), presets(presets), Due.statements());
+        return Rulebook.of(screening(), Guides.shipped().statements(), presets(presets), Due.statements());
+    }
+
+    private static List<Statement> screening() {
+        return Rules.all().stream()
+                .map(each -> new Statement(each.rule(), each.area().words(), each.says()))
+                .toList();
     }
 
     private static List<Statement> presets(Presets presets) {
