@@ -18,7 +18,18 @@ public record Frame(String token, String path, String assets, Note note) {
             List.of(new Place("Clients", "/clients"), new Place("Movements", "/movements"));
 
     private static final List<String> SHEETS = List.of(
-            "base", "type", "layout", "forms", "client", "intake", "figure", "program", "stair", "map", "movement");
+            "base",
+            "type",
+            "layout",
+            "forms",
+            "client",
+            "intake",
+            "figure",
+            "program",
+            "stair",
+            "map",
+            "movement",
+            "measure");
 
     public List<Place> places() {
         return PLACES;
