@@ -84,6 +84,7 @@ final class Serve {
 
     /** The demo cast; those who may begin have a program already. */
     private static void demo(Stores stores, Practice practice) {
+        stores.practice().save(Demo.settings());
         for (Client client : Demo.clients(practice.presets(), practice.today())) {
             ClientId id = stores.clients().add(withIds(client));
             Client kept = stores.clients().find(id).orElseThrow();

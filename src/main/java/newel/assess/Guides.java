@@ -25,6 +25,7 @@ import newel.client.Measured;
 import newel.client.Part;
 import newel.client.Quantity;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** All tests, one file each. A faulty file stops the start, and every fault of every file is listed at once. */
 public final class Guides {
@@ -100,6 +101,11 @@ public final class Guides {
 
     public List<Guide> all() {
         return List.copyOf(byMeasure.values());
+    }
+
+    /** The same with what each of them says. */
+    public List<Statement> statements() {
+        return Statements.of(byMeasure.values(), points);
     }
 
     public Guide of(Measure measure) {

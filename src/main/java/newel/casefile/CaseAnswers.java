@@ -1,10 +1,13 @@
 package newel.casefile;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
 import java.util.List;
 import newel.client.Answer;
 import newel.client.Disease;
 import newel.client.FallsAnswers;
+import newel.client.FallsItem;
+import newel.client.PulseGuard;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
 import newel.client.Symptom;
@@ -13,8 +16,8 @@ import newel.client.Vitals;
 /** What a case file says was asked and measured. What is left out or null was not answered, which is never read as no. */
 final class CaseAnswers {
     static ReadinessAnswers readiness(JsonNode node, List<String> faults) {
-        Signs signs = new Signs(node, faults);
-        signs.checkUnknown();
+        Signs signs = new Signs(node, "$.readiness", faults);
+        signs.checkUnknown(Disease.values(), Symptom.values(), RedFlag.values(), PulseGuard.values());
         return new ReadinessAnswers(
                 answer(node.path("regularExercise")),
                 signs.answers("knownDisease", Disease.class),
@@ -23,10 +26,19 @@ final class CaseAnswers {
                 answer(node.path("wantsVigorous")),
                 answer(node.path("clearedWithinYear")),
                 answer(node.path("symptomsCleared")),
-                answer(node.path("pulseLoweringMedicine")));
+                answer(node.path("pulseLoweringMedicine")),
+                signs.answers("pulseGuards", PulseGuard.class),
+                answer(node.path("lowSugarMedicine")),
+                day(node, "clearedOn", faults));
     }
 
-    static FallsAnswers falls(JsonNode node) {
+    private static LocalDate day(JsonNode node, String name, List<String> faults) {
+        return node.hasNonNull(name) ? CaseReader.date(node, name, "$.readiness", faults) : null;
+    }
+
+    static FallsAnswers falls(JsonNode node, List<String> faults) {
+        Signs items = new Signs(node, "$.falls", faults);
+        items.checkUnknown(FallsItem.values());
         return new FallsAnswers(
                 whole(node, "fallsPastYear"),
                 answer(node.path("injured")),
@@ -34,7 +46,8 @@ final class CaseAnswers {
                 answer(node.path("lostConsciousness")),
                 answer(node.path("frail")),
                 answer(node.path("unsteady")),
-                answer(node.path("worried")));
+                answer(node.path("worried")),
+                items.answers("items", FallsItem.class));
     }
 
     static Vitals vitals(JsonNode node) {
@@ -46,7 +59,8 @@ final class CaseAnswers {
                 number(node, "temperatureC"),
                 whole(node, "posturalDrop"),
                 number(node, "weightGainKg"),
-                answer(node.path("symptoms")));
+                answer(node.path("symptoms")),
+                whole(node, "posturalDropLower"));
     }
 
     static Answer answer(JsonNode node) {

@@ -84,7 +84,7 @@ public final class CaseReader {
                 home(tree.get("home")),
                 wishes(tree),
                 CaseAnswers.readiness(tree.path("readiness"), faults),
-                CaseAnswers.falls(tree.path("falls")),
+                CaseAnswers.falls(tree.path("falls"), faults),
                 CaseAnswers.vitals(tree.path("vitals")),
                 measures(tree.path("measures"), faults),
                 limitations(tree.path("limitations"), faults));
@@ -156,7 +156,7 @@ public final class CaseReader {
         return limitations;
     }
 
-    private static LocalDate date(JsonNode node, String name, String path, List<String> faults) {
+    static LocalDate date(JsonNode node, String name, String path, List<String> faults) {
         try {
             return LocalDate.parse(node.get(name).asText());
         } catch (DateTimeException e) {

@@ -12,6 +12,8 @@ import newel.client.Answers;
 import newel.client.Client;
 import newel.client.Disease;
 import newel.client.FallsAnswers;
+import newel.client.FallsItem;
+import newel.client.PulseGuard;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
 import newel.client.Sign;
@@ -61,6 +63,7 @@ public final class CaseWriter {
         signs(node, "knownDisease", r.knownDisease(), Disease.class, unknown);
         signs(node, "symptoms", r.symptoms(), Symptom.class, unknown);
         signs(node, "redFlags", r.redFlags(), RedFlag.class, unknown);
+        signs(node, "pulseGuards", r.pulseGuards(), PulseGuard.class, unknown);
         if (!unknown.isEmpty()) {
             node.set("unknown", unknown);
         }
@@ -68,6 +71,10 @@ public final class CaseWriter {
         put(node, "clearedWithinYear", r.clearedWithinYear());
         put(node, "symptomsCleared", r.symptomsCleared());
         put(node, "pulseLoweringMedicine", r.pulseLoweringMedicine());
+        put(node, "lowSugarMedicine", r.lowSugarMedicine());
+        if (r.clearedOn() != null) {
+            node.put("clearedOn", r.clearedOn().toString());
+        }
         return node;
     }
 
@@ -92,6 +99,11 @@ public final class CaseWriter {
         put(node, "frail", f.frail());
         put(node, "unsteady", f.unsteady());
         put(node, "worried", f.worried());
+        ArrayNode unknown = JSON.arrayNode();
+        signs(node, "items", f.items(), FallsItem.class, unknown);
+        if (!unknown.isEmpty()) {
+            node.set("unknown", unknown);
+        }
         return node;
     }
 
@@ -105,6 +117,7 @@ public final class CaseWriter {
         put(node, "posturalDrop", v.posturalDrop());
         put(node, "weightGainKg", v.weightGainKg());
         put(node, "symptoms", v.symptoms());
+        put(node, "posturalDropLower", v.posturalDropLower());
         return node;
     }
 

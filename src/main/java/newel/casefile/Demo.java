@@ -14,6 +14,10 @@ import newel.client.Contact;
 import newel.client.Profile;
 import newel.client.TextSize;
 import newel.limit.Presets;
+import newel.practice.Country;
+import newel.practice.Instructor;
+import newel.practice.Settings;
+import newel.screen.Choices;
 
 /**
  * The demo practice: invented people of very different limits, the same that tests and pictures use. Each has a case file;
@@ -44,6 +48,23 @@ public final class Demo {
             case ReadCase.Faulty faulty ->
                 throw new IllegalStateException(slug + ":\n" + String.join("\n", faulty.faults()));
         };
+    }
+
+    /** The demo practice itself, which works by the strict choices. */
+    public static Settings settings() {
+        JsonNode practice = tree("practice");
+        return new Settings(
+                practice.get("hall").asText(),
+                practice.get("street").asText(),
+                practice.get("phone").asText(),
+                practice.get("email").asText(),
+                Country.of(practice.get("country").asText()).orElseThrow(),
+                new Instructor(
+                        practice.get("instructor").asText(),
+                        practice.get("role").asText(),
+                        practice.get("qualification").asText(),
+                        ""),
+                Choices.strict());
     }
 
     private static Client named(String slug, Client c, JsonNode identity) {

@@ -8,16 +8,13 @@ import java.util.Map;
 import java.util.stream.Stream;
 import newel.client.Answer;
 import newel.client.Answers;
-import newel.client.Disease;
-import newel.client.RedFlag;
 import newel.client.Sign;
-import newel.client.Symptom;
 
 /**
  * The lists of signs: what is listed is yes and the rest no, what was asked and not known stands in a list of its own, and
  * of a list left out nothing was asked.
  */
-record Signs(JsonNode node, List<String> faults) {
+record Signs(JsonNode node, String path, List<String> faults) {
     <E extends Enum<E> & Sign> Answers<E> answers(String name, Class<E> type) {
         if (!node.has(name)) {
             return Answers.notAsked();
@@ -46,19 +43,15 @@ record Signs(JsonNode node, List<String> faults) {
         return false;
     }
 
-    void checkUnknown() {
-        check(
-                "unknown",
-                Stream.of(Disease.values(), Symptom.values(), RedFlag.values())
-                        .flatMap(Arrays::stream)
-                        .toArray(Sign[]::new));
+    void checkUnknown(Sign[]... known) {
+        check("unknown", Stream.of(known).flatMap(Arrays::stream).toArray(Sign[]::new));
     }
 
     private void check(String name, Sign[] known) {
         for (int i = 0; i < node.path(name).size(); i++) {
             String text = node.get(name).get(i).asText();
             if (Arrays.stream(known).noneMatch(each -> names(each, text))) {
-                faults.add("$.readiness.%s[%d]: there is no such sign: %s".formatted(name, i, text));
+                faults.add("%s.%s[%d]: there is no such sign: %s".formatted(path, name, i, text));
             }
         }
     }

@@ -1,6 +1,9 @@
 package newel.client;
 
-/** Signs asked about before anything else, in our own words. What each one calls for is said in the screening rules. */
+/**
+ * Signs asked about before anything else, in our own words. What each one calls for is said in the screening rules. H1 to H5
+ * are illnesses that are not settled: nothing begins while one of them holds.
+ */
 public enum RedFlag implements Sign {
     CHEST_PAIN_NOW("E1", "Chest pain or pressure at rest, or that does not go within minutes of stopping"),
     SUDDEN_BREATHLESSNESS("E2", "Sudden bad breathlessness, or breathless with a swollen leg or chest pain"),
@@ -12,6 +15,7 @@ public enum RedFlag implements Sign {
     HEAD_INJURY("E8", "Hit the head and takes blood thinners, or was sick, drowsy or had a fit after it"),
     SUDDEN_SEVERE("E9", "Worst sudden headache, a cold pale painful limb, heavy bleeding, or a first fit"),
     LOW_SUGAR_NOT_LIFTING("E10", "Low sugar that does not lift after two treatments, or sick with ketones"),
+    FEVER_AND_CONFUSED("E11", "Fever or an infection, and confused, breathing fast or skin that looks blotchy"),
     ONE_LEG_SWELLING("D1", "One leg or calf swollen, warm, red or sore"),
     FEVER_WITH_PAIN("D2", "Fever with back or joint pain, a hot swollen joint, or feeling very ill"),
     NEW_SPINE_PAIN("D3", "New bad back pain with thin bones, steroids or a small knock"),
@@ -29,7 +33,12 @@ public enum RedFlag implements Sign {
     REPEATED_FALLS("R5", "Two or more falls in 12 months"),
     WEAK_OR_SLOW("R6", "Weak grip, slow rise from a chair, or slow walk when tested"),
     LEAKING_OR_BULGE("R7", "New leaking, or a bulge down below"),
-    MEMORY_OR_MOOD("R8", "Memory or mood changed so that it is not safe");
+    MEMORY_OR_MOOD("R8", "Memory or mood changed so that it is not safe"),
+    RECENT_CLOT_OR_HEART_ATTACK("H1", "A clot on the lung in the last 4 weeks, or a heart attack in the last 3 weeks"),
+    RHYTHM_NOT_SETTLED("H2", "A heart rhythm that the doctor has not got under control"),
+    HEART_NOT_SETTLED("H3", "Chest pain or heart failure that has got worse lately, or breath worse over 3 to 5 days"),
+    VALVE_OR_INFLAMMATION("H4", "A very narrow heart valve, or an inflamed heart, heart sac or vein"),
+    DIABETES_NOT_SETTLED("H5", "Diabetes that the doctor has not got under control");
 
     private final String code;
     private final String words;

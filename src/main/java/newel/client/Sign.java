@@ -1,7 +1,7 @@
 package newel.client;
 
 /** Something an intake asks about by yes, no or not known. */
-public sealed interface Sign permits Disease, Symptom, RedFlag {
+public sealed interface Sign permits Disease, Symptom, RedFlag, PulseGuard, FallsItem {
     /** What it is called where it is written down; stays when its words are changed. */
     String code();
 

@@ -9,6 +9,8 @@ import newel.source.Rule;
 
 /** What the signs at rest allow today. */
 public sealed interface AtRest {
+    Rule NOT_MEASURED = new Rule("NOT_MEASURED", "what is not measured is not taken as good", Known.DESIGN_CHOICE);
+
     List<Finding> reasons();
 
     record Go() implements AtRest {
@@ -26,9 +28,11 @@ public sealed interface AtRest {
 
     record Hold(Urgency urgency, List<Finding> reasons) implements AtRest {}
 
-    static AtRest of(Vitals vitals) {
-        List<RestRule> holds = broken(vitals, RestRule.Then.HOLD);
-        List<RestRule> light = broken(vitals, RestRule.Then.LIGHT_ONLY);
+    /** By the list that the practice holds by. */
+    static AtRest of(Vitals vitals, RestSet set) {
+        List<RestRule> rules = RestRule.of(set);
+        List<RestRule> holds = broken(rules, vitals, RestRule.Then.HOLD);
+        List<RestRule> light = broken(rules, vitals, RestRule.Then.LIGHT_ONLY);
         if (!holds.isEmpty()) {
             return new Hold(urgency(holds), findings(holds, vitals));
         }
@@ -39,12 +43,19 @@ public sealed interface AtRest {
         return missing.isEmpty() ? new Go() : new NotMeasured(missing);
     }
 
+    static List<Stated> stated() {
+        return List.of(new Stated(
+                NOT_MEASURED,
+                Stated.Area.AT_REST,
+                "Pressure or pulse not measured: nothing harder than moderate until it is."));
+    }
+
     private static Urgency urgency(List<RestRule> holds) {
         return holds.stream().map(RestRule::urgency).reduce(Urgency.ROUTINE, Urgency::higher);
     }
 
-    private static List<RestRule> broken(Vitals vitals, RestRule.Then then) {
-        return RestRule.ALL.stream()
+    private static List<RestRule> broken(List<RestRule> rules, Vitals vitals, RestRule.Then then) {
+        return rules.stream()
                 .filter(rule -> rule.then() == then && rule.broken().test(vitals))
                 .toList();
     }
@@ -54,13 +65,12 @@ public sealed interface AtRest {
     }
 
     private static List<Finding> missing(Vitals vitals) {
-        Rule rule = new Rule("NOT_MEASURED", "what is not measured is not taken as good", Known.DESIGN_CHOICE);
         List<Finding> missing = new ArrayList<>();
         if (vitals.systolic() == null || vitals.diastolic() == null) {
-            missing.add(new Finding(rule, "Blood pressure not measured."));
+            missing.add(new Finding(NOT_MEASURED, "Blood pressure not measured."));
         }
         if (vitals.restingPulse() == null) {
-            missing.add(new Finding(rule, "Resting pulse not measured."));
+            missing.add(new Finding(NOT_MEASURED, "Resting pulse not measured."));
         }
         return List.copyOf(missing);
     }

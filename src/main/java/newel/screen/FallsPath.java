@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import newel.client.Answer;
 import newel.client.FallsAnswers;
-import newel.client.Measured;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
@@ -16,34 +15,24 @@ import newel.source.Rule;
  * 65 (design choice).
  */
 final class FallsPath {
-    private static final String WFG = "Montero-Odasso et al. 2022, Age Ageing 51:afac205";
+    static final String WFG = "Montero-Odasso et al. 2022, Age Ageing 51:afac205";
     private static final Rule FELL = new Rule("W1", WFG, Known.FROM_MEMORY);
     private static final Rule SEVERE = new Rule("W2", WFG, Known.PARTLY);
-    private static final Rule GAIT = new Rule("W3", WFG, Known.PARTLY);
     private static final Rule KEY = new Rule("3KQ", "CDC STEADI three key questions", Known.SEEN);
-    private static final Rule OPEN =
-            new Rule("unanswered", "an unanswered question is never read as no", Known.DESIGN_CHOICE);
-
-    /** Usual walking speed at or under this is impaired. */
-    private static final double SLOW_METRES_A_SECOND = 0.8;
-
-    /** Up-and-go over this is impaired, in this guideline only; others cut at 12, 13.5 and 20 seconds. */
-    private static final double SLOW_UP_AND_GO_SECONDS = 15;
+    static final Rule OPEN = new Rule("FALLS-OPEN", "an unanswered question is never read as no", Known.DESIGN_CHOICE);
 
     private final FallsAnswers answers;
-    private final Measured gaitSpeed;
-    private final Measured upAndGo;
+    private final FallsGait gait;
 
-    FallsPath(FallsAnswers answers, Measured gaitSpeed, Measured upAndGo) {
+    FallsPath(FallsAnswers answers, FallsGait gait) {
         this.answers = answers;
-        this.gaitSpeed = gaitSpeed;
-        this.upAndGo = upAndGo;
+        this.gait = gait;
     }
 
     FallsRisk walk() {
         Integer falls = answers.fallsPastYear();
         if (falls != null && falls == 0) {
-            return risk(FallsLevel.LOW, List.of(new Finding(FELL, "No fall in the past 12 months.")));
+            return noFall();
         }
         List<Finding> severe = severe();
         if (!severe.isEmpty()) {
@@ -53,8 +42,15 @@ final class FallsPath {
         return open.isEmpty() ? byGait() : risk(FallsLevel.NOT_KNOWN, open);
     }
 
+    /** As published the path ends here; the variant looks at the walk of everybody. */
+    private FallsRisk noFall() {
+        return gait.askedOfEverybody()
+                ? byGait()
+                : risk(FallsLevel.LOW, List.of(new Finding(FELL, "No fall in the past 12 months.")));
+    }
+
     private FallsRisk risk(FallsLevel level, List<Finding> reasons) {
-        return new FallsRisk(level, reasons, keyQuestions());
+        return new FallsRisk(level, reasons, keyQuestions(), FallsScore.of(answers.items()));
     }
 
     private List<Finding> severe() {
@@ -82,28 +78,7 @@ final class FallsPath {
     }
 
     private FallsRisk byGait() {
-        if (gaitSpeed == null && upAndGo == null) {
-            return risk(
-                    FallsLevel.INTERMEDIATE,
-                    List.of(new Finding(OPEN, "Has fallen, and neither walking speed nor up-and-go was measured.")));
-        }
-        boolean slow = gaitSpeed != null
-                ? gaitSpeed.value() <= SLOW_METRES_A_SECOND
-                : upAndGo.unable() || upAndGo.value() > SLOW_UP_AND_GO_SECONDS;
-        Finding measured = new Finding(GAIT, gaitSpeed != null ? speedWords() : upAndGoWords());
-        return risk(slow ? FallsLevel.INTERMEDIATE : FallsLevel.LOW, List.of(measured));
-    }
-
-    private String speedWords() {
-        return gaitSpeed.unable()
-                ? "Could not walk the measured way; impaired is 0.8 m/s or less."
-                : "Walks at " + gaitSpeed.result().rounded(3) + "; impaired is 0.8 m/s or less.";
-    }
-
-    private String upAndGoWords() {
-        return upAndGo.unable()
-                ? "Could not do the up and go; impaired is over 15 s."
-                : "Up and go in " + upAndGo.result() + "; impaired is over 15 s.";
+        return risk(gait.slow() ? FallsLevel.INTERMEDIATE : FallsLevel.LOW, gait.findings());
     }
 
     private List<Finding> keyQuestions() {
@@ -126,6 +101,19 @@ final class FallsPath {
             addIf(found, answers.lostConsciousness(), Answer.YES, OPEN, "Says no fall, but lost consciousness.");
         }
         return found;
+    }
+
+    static List<Stated> stated() {
+        Stated.Area area = Stated.Area.FALLS;
+        return List.of(
+                new Stated(FELL, area, "Once a year: any fall in the past 12 months? No fall: low (as published)."),
+                new Stated(
+                        SEVERE,
+                        area,
+                        "A fall and any of: care was needed; 2 or more falls; frail; lay an hour or could not rise;"
+                                + " lost consciousness: high."),
+                new Stated(KEY, area, "Fallen in a year, unsteady, or worried about falling: any yes is at risk."),
+                new Stated(OPEN, area, "What was not answered or measured is never taken as good."));
     }
 
     private static void addKey(List<Finding> found, Answer answer, String yes, String asked) {

@@ -1,6 +1,8 @@
 package newel.screen;
 
+import java.time.LocalDate;
 import java.util.List;
+import newel.client.Answer;
 import newel.client.ReadinessAnswers;
 import newel.source.Finding;
 
@@ -10,8 +12,12 @@ public sealed interface Readiness {
 
     List<Finding> reasons();
 
-    static Readiness of(ReadinessAnswers answers) {
-        return new ReadinessDecision(answers).decide();
+    /**
+     * @param felt whether the client feels what was measured at rest
+     * @param today a clearance older than twelve months on this day does not count
+     */
+    static Readiness of(ReadinessAnswers answers, Answer felt, LocalDate today) {
+        return new ReadinessDecision(answers, felt, today).decide();
     }
 
     record Clear(Row row, Intensity intensity) implements Readiness {

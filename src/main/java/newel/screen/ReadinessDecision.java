@@ -1,5 +1,6 @@
 package newel.screen;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -18,11 +19,13 @@ final class ReadinessDecision {
 
     private final ReadinessAnswers answers;
     private final RedFlags flags;
+    private final Cleared clearance;
     private final Row row;
 
-    ReadinessDecision(ReadinessAnswers answers) {
+    ReadinessDecision(ReadinessAnswers answers, Answer felt, LocalDate today) {
         this.answers = answers;
-        this.flags = RedFlags.of(answers);
+        this.flags = RedFlags.of(answers, felt);
+        this.clearance = Cleared.of(answers, today);
         this.row = Row.first(
                 answers.regularExercise().yes(),
                 !symptoms(Answer.YES).isEmpty(),
@@ -55,7 +58,7 @@ final class ReadinessDecision {
 
     /** Vigorous work only where nothing speaks against it and it is wanted or free to choose. */
     private Intensity intensity() {
-        boolean waits = row == Row.B2V && !answers.clearedWithinYear().yes();
+        boolean waits = row == Row.B2V && !clearance.counts();
         boolean unsure = row == Row.B3 && answers.wantsVigorous().unknown();
         return waits || unsure ? Intensity.MODERATE : row.intensity();
     }
@@ -64,7 +67,7 @@ final class ReadinessDecision {
         return switch (row) {
             case A1, B1 -> answers.symptomsCleared().yes() ? routineWaits() : join(symptomFindings(), routineWaits());
             case A2 ->
-                diseases(Answer.YES).isEmpty() || answers.clearedWithinYear().yes()
+                diseases(Answer.YES).isEmpty() || clearance.counts()
                         ? routineWaits()
                         : join(diseaseFindings(), routineWaits());
             case A3, B2, B2V, B3 -> routineWaits();
@@ -88,8 +91,9 @@ final class ReadinessDecision {
         List<Finding> limits = new ArrayList<>(clearedFindings());
         limits.addAll(flags.routine(RedFlagRule.Meanwhile.GOES_ON));
         limits.addAll(flags.toAsk(RedFlagRule.Meanwhile.GOES_ON));
-        if (row == Row.B2V && !answers.clearedWithinYear().yes()) {
+        if (row == Row.B2V && !clearance.counts()) {
             limits.add(new Finding(row.rule(), "Vigorous work waits for a clinician; moderate work goes on."));
+            clearance.lapse().ifPresent(limits::add);
         }
         return List.copyOf(limits);
     }
@@ -111,8 +115,11 @@ final class ReadinessDecision {
     }
 
     private List<Finding> diseaseFindings() {
-        return diseases(Answer.YES).stream()
-                .map(disease -> new Finding(row.rule(), disease.words() + ", and not used to exercise."))
+        return Stream.concat(
+                        diseases(Answer.YES).stream()
+                                .map(disease ->
+                                        new Finding(row.rule(), disease.words() + ", and not used to exercise.")),
+                        clearance.lapse().stream())
                 .toList();
     }
 
@@ -122,6 +129,14 @@ final class ReadinessDecision {
 
     private List<Disease> diseases(Answer answer) {
         return List.copyOf(answers.knownDisease().all(Disease.class, answer));
+    }
+
+    static List<Stated> stated() {
+        return List.of(
+                new Stated(
+                        UNANSWERED,
+                        Stated.Area.READINESS,
+                        "A question without an answer is never read as no: it waits for the client, and an unknown disease counts as one."));
     }
 
     private static Finding unanswered(String words) {

@@ -6,6 +6,7 @@ import static newel.screen.Urgency.*;
 import static newel.source.Known.*;
 
 import java.util.List;
+import java.util.Locale;
 import newel.client.RedFlag;
 import newel.source.Finding;
 import newel.source.Known;
@@ -25,6 +26,7 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
 
     private static final String SPINE =
             "Finucane et al. 2020, J Orthop Sports Phys Ther 50:350-372, and spinal pathways";
+    private static final String AUSTRALIA = "Australian heart-failure exercise guidance";
     private static final String FALL_TRIAGE = "a published fall triage list";
 
     public static final List<RedFlagRule> ALL = List.of(
@@ -38,6 +40,10 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
             emergency(HEAD_INJURY, "NICE NG232 2023", PARTLY),
             emergency(SUDDEN_SEVERE, "NHS; " + FALL_TRIAGE, PARTLY),
             emergency(LOW_SUGAR_NOT_LIFTING, "ADA; NHS", FROM_MEMORY),
+            emergency(
+                    FEVER_AND_CONFUSED,
+                    "the emergency form of D2: AHCPR; UK spinal pathway; level from memory",
+                    PARTLY),
             sameDay(ONE_LEG_SWELLING, "NHS on clots in a vein", SEEN),
             sameDay(FEVER_WITH_PAIN, "AHCPR; UK spinal pathway", SEEN),
             sameDay(NEW_SPINE_PAIN, "UK spinal pathway", SEEN),
@@ -55,7 +61,17 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
             routine(REPEATED_FALLS, GOES_ON, "World Falls Guidelines 2022", PARTLY),
             routine(WEAK_OR_SLOW, GOES_ON, "Cruz-Jentoft et al. 2019, Age Ageing 48:16-31", SEEN),
             routine(LEAKING_OR_BULGE, GOES_ON, "NICE NG123", FROM_MEMORY),
-            routine(MEMORY_OR_MOOD, NOTHING, "common practice", COMMON_PRACTICE));
+            routine(MEMORY_OR_MOOD, NOTHING, "common practice", COMMON_PRACTICE),
+            routine(RECENT_CLOT_OR_HEART_ATTACK, NOTHING, AUSTRALIA, SEEN),
+            sameDay(RHYTHM_NOT_SETTLED, "BACR 2006; " + AUSTRALIA, SEEN),
+            sameDay(HEART_NOT_SETTLED, "BACR 2006; " + AUSTRALIA, SEEN),
+            routine(VALVE_OR_INFLAMMATION, NOTHING, AUSTRALIA, SEEN),
+            routine(DIABETES_NOT_SETTLED, NOTHING, "BACR 2006, phase IV instructor manual", SEEN));
+
+    static final Stated UNANSWERED = new Stated(
+            new Rule("E?", "ours", DESIGN_CHOICE),
+            Stated.Area.RED_FLAGS,
+            "An emergency question without an answer counts as same day; the others are asked first. The highest level wins.");
 
     public static RedFlagRule of(RedFlag flag) {
         return ALL.get(flag.ordinal());
@@ -73,6 +89,14 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
 
     public Rule rule() {
         return new Rule(flag.code(), citation, known);
+    }
+
+    Stated stated() {
+        return new Stated(
+                rule(),
+                Stated.Area.RED_FLAGS,
+                flag.words() + ": " + urgency.words().toLowerCase(Locale.ROOT)
+                        + (meanwhile == NOTHING ? "; no exercise until then." : "; exercise goes on meanwhile."));
     }
 
     private static RedFlagRule emergency(RedFlag flag, String citation, Known known) {

@@ -1,37 +1,42 @@
 package newel.screen;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import newel.client.Answer;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
-import newel.client.Symptom;
 import newel.source.Finding;
 
-/** Which red flags are up and which questions about them have no answer; the highest level wins. */
-record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered) {
-    /** Any of these beside one swollen leg points to a clot that may have moved to the lung (NHS on clots in a vein). */
-    private static final Set<Symptom> WITH_SWOLLEN_LEG = EnumSet.of(
-            Symptom.BREATHLESS_AT_REST, Symptom.BREATHLESS_LYING, Symptom.UNUSUAL_TIREDNESS, Symptom.CHEST_DISCOMFORT);
+/**
+ * Which red flags are up and which questions about them have no answer; the highest level wins.
+ *
+ * @param together what signs say together that none says by itself; always an emergency
+ */
+record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered, List<Finding> together) {
 
-    static RedFlags of(ReadinessAnswers answers) {
+    /** @param felt whether the client feels what was measured at rest */
+    static RedFlags of(ReadinessAnswers answers, Answer felt) {
         Set<RedFlag> yes = answers.redFlags().all(RedFlag.class, Answer.YES);
-        if (clotOnLungSigns(answers, yes)) {
-            yes.add(RedFlag.SUDDEN_BREATHLESSNESS);
-        }
         Set<RedFlag> unknown = answers.redFlags().all(RedFlag.class, Answer.UNKNOWN);
-        unknown.removeAll(yes);
-        return new RedFlags(rules(yes), rules(unknown));
+        List<Finding> together = together(Combination.Told.of(answers, felt));
+        return new RedFlags(rules(yes), rules(unknown), together);
     }
 
-    private static boolean clotOnLungSigns(ReadinessAnswers answers, Set<RedFlag> yes) {
-        return yes.contains(RedFlag.ONE_LEG_SWELLING)
-                && (yes.contains(RedFlag.NEW_BREATHLESSNESS)
-                        || WITH_SWOLLEN_LEG.stream()
-                                .anyMatch(sign -> answers.symptoms().to(sign).yes()));
+    private static List<Finding> together(Combination.Told told) {
+        List<Finding> found = new ArrayList<>();
+        for (Combination each : Combination.ALL) {
+            if (!told.flag(each.becomes()) && each.holds().test(told)) {
+                found.add(new Finding(each.rule(), each.says()));
+            }
+        }
+        if (Combination.feltPressure(told)) {
+            Stated felt = Combination.FELT_PRESSURE;
+            found.add(new Finding(felt.rule(), felt.says()));
+        }
+        return List.copyOf(found);
     }
 
     private static List<RedFlagRule> rules(Set<RedFlag> flags) {
@@ -40,7 +45,7 @@ record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered) {
 
     /** The level at which everything stops, if any. An unanswered emergency question counts as same day (design choice). */
     Optional<Urgency> stops() {
-        if (raised(Urgency.EMERGENCY)) {
+        if (raised(Urgency.EMERGENCY) || !together.isEmpty()) {
             return Optional.of(Urgency.EMERGENCY);
         }
         return raised(Urgency.SAME_DAY) || !unansweredEmergencies().isEmpty()
@@ -49,10 +54,12 @@ record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered) {
     }
 
     List<Finding> stopReasons() {
-        List<Finding> reasons =
-                new ArrayList<>(raised.stream().map(RedFlagRule::raised).toList());
-        unansweredEmergencies().forEach(rule -> reasons.add(rule.unanswered()));
-        return List.copyOf(reasons);
+        return Stream.of(
+                        together.stream(),
+                        raised.stream().map(RedFlagRule::raised),
+                        unansweredEmergencies().stream().map(RedFlagRule::unanswered))
+                .flatMap(each -> each)
+                .toList();
     }
 
     /** Flags that do not stop everything, by whether exercise waits for them. */

@@ -3,6 +3,7 @@ package newel.screen;
 import static newel.screen.Row.Clearance.*;
 import static newel.screen.Row.Says.*;
 
+import java.util.Locale;
 import newel.source.Known;
 import newel.source.Rule;
 
@@ -20,7 +21,7 @@ public enum Row {
     B2V(YES, NO, YES, YES, BEFORE_VIGOROUS, Intensity.MODERATE_OR_VIGOROUS),
     B3(YES, NO, NO, ANY, NOT_NECESSARY, Intensity.MODERATE_OR_VIGOROUS);
 
-    private static final String CITATION = "Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479";
+    static final String CITATION = "Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479";
 
     private final Says active;
     private final Says symptom;
@@ -63,16 +64,40 @@ public enum Row {
         return new Rule(code(), CITATION, Known.SEEN);
     }
 
+    Stated stated() {
+        return new Stated(
+                rule(),
+                Stated.Area.READINESS,
+                "Used to exercise: %s; signs: %s; known disease: %s; wants hard work: %s. %s; then %s."
+                        .formatted(
+                                active.words(),
+                                symptom.words(),
+                                disease.words(),
+                                vigorous.words(),
+                                clearance.words(),
+                                intensity.words()));
+    }
+
     public String code() {
         return this == B2V ? "B2v" : name();
     }
 
     public enum Clearance {
-        NOT_NECESSARY,
-        RECOMMENDED,
+        NOT_NECESSARY("No clearance is needed"),
+        RECOMMENDED("A clinician's clearance first"),
         /** Moderate work goes on; vigorous work waits. */
-        BEFORE_VIGOROUS,
-        STOP_AND_SEEK
+        BEFORE_VIGOROUS("Moderate work goes on, a clinician's clearance before hard work"),
+        STOP_AND_SEEK("Stop, and a clinician's clearance");
+
+        private final String words;
+
+        Clearance(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
     }
 
     enum Says {
@@ -82,6 +107,10 @@ public enum Row {
 
         boolean fits(boolean fact) {
             return this == ANY || (this == YES) == fact;
+        }
+
+        String words() {
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 }

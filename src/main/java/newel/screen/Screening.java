@@ -1,9 +1,11 @@
 package newel.screen;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import newel.catalogue.Kind;
 import newel.catalogue.Support;
@@ -13,21 +15,31 @@ import newel.limit.Limit;
 import newel.source.Finding;
 
 /** All that screening says about one client, and what follows from it for a program. */
-public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boolean pulseTarget) {
+public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls) {
     /** Stands wherever a result of screening is shown. */
     public static final String STANDING =
             "These rules come from published guidance and have not been reviewed by a clinician. They screen and hand over;"
                     + " they do not diagnose.";
 
     public static Screening of(Client client) {
+        return of(client, Choices.strict());
+    }
+
+    /** By what the practice has chosen where sources disagree. */
+    public static Screening of(Client client, Choices choices) {
+        return of(client, choices, LocalDate.MIN);
+    }
+
+    /** @param today a clearance older than twelve months on this day does not count; without a day none grows old */
+    public static Screening of(Client client, Choices choices, LocalDate today) {
         return new Screening(
-                Readiness.of(client.readiness()),
-                AtRest.of(client.vitals()),
+                Readiness.of(client.readiness(), client.vitals().symptoms(), today),
+                AtRest.of(client.vitals(), choices.restSet()),
                 FallsRisk.of(
                         client.falls(),
                         client.walkingSpeed().orElse(null),
-                        client.newest(Measure.UP_AND_GO_3M).orElse(null)),
-                client.readiness().pulseLoweringMedicine().no());
+                        client.newest(Measure.UP_AND_GO_3M).orElse(null),
+                        choices.fallsSet()));
     }
 
     public Permission permission() {
@@ -39,6 +51,21 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boo
             case Readiness.ClearWithLimits clear -> Permission.START;
             case Readiness.Wait wait -> Permission.PREPARE;
             case Readiness.Stop stop -> Permission.NOTHING;
+        };
+    }
+
+    /** How soon somebody else must look at what stops or waits; empty when nothing does. */
+    public Optional<Urgency> urgency() {
+        Optional<Urgency> held = atRest instanceof AtRest.Hold hold ? Optional.of(hold.urgency()) : Optional.empty();
+        return Stream.of(readinessUrgency(), held).flatMap(Optional::stream).reduce(Urgency::higher);
+    }
+
+    private Optional<Urgency> readinessUrgency() {
+        return switch (readiness) {
+            case Readiness.Clear clear -> Optional.empty();
+            case Readiness.ClearWithLimits clear -> Optional.empty();
+            case Readiness.Wait wait -> wait.who() == Who.CLINICIAN ? Optional.of(Urgency.ROUTINE) : Optional.empty();
+            case Readiness.Stop stop -> Optional.of(stop.urgency());
         };
     }
 
@@ -96,7 +123,12 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls, boo
     }
 
     public List<Finding> reasons() {
-        return Stream.of(readiness.reasons(), atRest.reasons(), falls.reasons(), falls.keyQuestions())
+        return Stream.of(
+                        readiness.reasons(),
+                        atRest.reasons(),
+                        falls.reasons(),
+                        falls.keyQuestions(),
+                        falls.score().findings())
                 .flatMap(List::stream)
                 .distinct()
                 .toList();

@@ -11,7 +11,11 @@ public record Stores(
         MeasuredStore measured,
         ProgramStore programs,
         HandoutLinkStore links,
-        SearchStore search) {
+        SearchStore search,
+        PracticeStore practice,
+        SignOffStore signOffs,
+        AuditStore audit,
+        ReferralStore referrals) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
@@ -23,6 +27,10 @@ public record Stores(
                 measured,
                 new ProgramStore(jdbi, clock),
                 new HandoutLinkStore(jdbi, clock),
-                new SearchStore(jdbi));
+                new SearchStore(jdbi),
+                new PracticeStore(jdbi, clock),
+                new SignOffStore(jdbi, clock),
+                new AuditStore(jdbi, clock),
+                new ReferralStore(jdbi, clock));
     }
 }

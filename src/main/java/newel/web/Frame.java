@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param token goes into every form
  * @param path the page's own path, to mark the place it belongs to
+ * @param around the practice that the page belongs to
  * @param assets changes with each start, so that a browser takes new styles at once
  */
-public record Frame(String token, String path, String assets, Note note) {
+public record Frame(String token, String path, String assets, Note note, Around around) {
 
     /** One of the few places that the line on top leads to. */
     public record Place(String name, String path) {}
@@ -29,7 +30,9 @@ public record Frame(String token, String path, String assets, Note note) {
             "stair",
             "map",
             "movement",
-            "measure");
+            "measure",
+            "source",
+            "referral");
 
     public List<Place> places() {
         return PLACES;

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.Utf8ByteOutput;
 import io.javalin.http.Context;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** Renders templates. A template takes {@code frame} when it stands in the frame, and its own {@code page}. */
 public final class Pages {
@@ -12,10 +13,13 @@ public final class Pages {
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final FormToken token;
+    private final Supplier<Around> around;
     private final String assets = Long.toString(System.currentTimeMillis(), Character.MAX_RADIX);
 
-    public Pages(FormToken token) {
+    /** @param around asked anew for each page */
+    public Pages(FormToken token, Supplier<Around> around) {
         this.token = token;
+        this.around = around;
         engine.setBinaryStaticContent(true);
     }
 
@@ -39,6 +43,6 @@ public final class Pages {
     }
 
     private Frame frame(Context ctx) {
-        return new Frame(token.of(ctx), ctx.path(), assets, Note.take(ctx));
+        return new Frame(token.of(ctx), ctx.path(), assets, Note.take(ctx), around.get());
     }
 }

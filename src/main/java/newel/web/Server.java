@@ -6,6 +6,7 @@ import io.javalin.http.staticfiles.Location;
 import java.net.URI;
 import java.util.List;
 import java.util.Map;
+import newel.practice.Rulebook;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
 import newel.web.client.LookRoutes;
@@ -15,11 +16,16 @@ import newel.web.limitation.LimitationRoutes;
 import newel.web.measure.MeasureRoutes;
 import newel.web.movement.DrawingRoutes;
 import newel.web.movement.MovementRoutes;
+import newel.web.practice.PracticeRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
 import newel.web.program.SwapRoutes;
 import newel.web.referral.ReferralRoutes;
+import newel.web.referral.ReplyRoutes;
+import newel.web.source.Shipped;
+import newel.web.source.SignOffRoutes;
+import newel.web.source.SourceRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 
 /** The web server: its settings, and the list of all routes. */
@@ -35,17 +41,18 @@ public final class Server implements AutoCloseable {
      */
     public Server(int port, URI address, Stores stores, Practice practice) {
         FormToken token = new FormToken("https".equals(address.getScheme()));
-        Pages pages = new Pages(token);
+        Rulebook rulebook = Shipped.rulebook(practice.presets());
+        Pages pages = new Pages(token, () -> Around.of(stores, rulebook));
         stores.search().fill(practice.catalogue());
         javalin = Javalin.create(config -> {
             settings(config, port);
             new Guard(pages, token, address).add(config.routes);
-            features(pages, stores, practice).forEach(routes -> routes.add(config.routes));
+            features(pages, stores, practice, rulebook).forEach(routes -> routes.add(config.routes));
             new Errors(pages).add(config.routes);
         });
     }
 
-    private static List<Routes> features(Pages pages, Stores stores, Practice practice) {
+    private static List<Routes> features(Pages pages, Stores stores, Practice practice, Rulebook rulebook) {
         return List.of(
                 new IntakeRoutes(pages, stores, practice, practice.presets()),
                 new ClientRoutes(pages, stores, practice),
@@ -57,7 +64,11 @@ public final class Server implements AutoCloseable {
                 new ItemRoutes(pages, stores, practice),
                 new SwapRoutes(pages, stores, practice),
                 new HandoutRoutes(pages, stores, practice),
+                new PracticeRoutes(pages, stores),
+                new SourceRoutes(pages, stores, rulebook),
+                new SignOffRoutes(pages, stores, practice, rulebook),
                 new ReferralRoutes(pages, stores, practice),
+                new ReplyRoutes(pages, stores, practice),
                 new MovementRoutes(pages, stores, practice),
                 new DrawingRoutes(pages, practice.catalogue()));
     }

@@ -20,18 +20,26 @@ class AtRestTest {
     @CsvSource({
         // systolic, diastolic, pulse, oxygen, temperature, drop, symptoms, gain, outcome, rule
         "128, 78, 72,  97, 36.6, ,   NO,  ,    Go,        ",
-        "179, 99, 80,  96, 36.6, ,   NO,  ,    LightOnly, PRESSURE_RAISED",
+        "179, 99, 80,  96, 36.6, ,   NO,  ,    LightOnly, PRESSURE-RESISTANCE",
         "159, 89, 100, 95, 36.9, ,   NO,  ,    Go,        ",
         "135, 82, 84,  89, 36.9, ,   NO,  ,    Hold,      SPO2",
         "126, 74, 78,  96, 36.5, 24, YES, ,    Hold,      POSTURAL",
         // The lines themselves, one on each side: BACR 2006.
-        "180, 70, 72,  97, 36.6, ,   NO,  ,    Hold,      PRESSURE",
-        "128, 100, 72, 97, 36.6, ,   NO,  ,    Hold,      PRESSURE",
+        "180, 70, 72,  97, 36.6, ,   NO,  ,    Hold,      D8-REST",
+        "179, 70, 72,  97, 36.6, ,   NO,  ,    LightOnly, PRESSURE-RESISTANCE",
+        "128, 99, 72,  97, 36.6, ,   NO,  ,    LightOnly, PRESSURE_RAISED",
+        "128, 100, 72, 97, 36.6, ,   NO,  ,    Hold,      REST-INSTRUCTORS-PRESSURE",
+        "159, 70, 72,  97, 36.6, ,   NO,  ,    Go,        ",
         "160, 70, 72,  97, 36.6, ,   NO,  ,    LightOnly, PRESSURE_RAISED",
+        "161, 70, 72,  97, 36.6, ,   NO,  ,    LightOnly, PRESSURE-RESISTANCE",
+        "128, 89, 72,  97, 36.6, ,   NO,  ,    Go,        ",
         "128, 90, 72,  97, 36.6, ,   NO,  ,    LightOnly, PRESSURE_RAISED",
-        "128, 78, 101, 97, 36.6, ,   NO,  ,    Hold,      PULSE",
+        "128, 78, 101, 97, 36.6, ,   NO,  ,    Hold,      REST-INSTRUCTORS-PULSE",
         "128, 78, 72,  90, 38.0, ,   NO,  ,    Go,        ",
         "128, 78, 72,  97, 38.1, ,   NO,  ,    Hold,      FEVER",
+        // Australian heart-failure guidance and ATS 2002: over 120.
+        "128, 78, 120, 97, 36.6, ,   NO,  ,    Hold,      REST-INSTRUCTORS-PULSE",
+        "128, 78, 121, 97, 36.6, ,   NO,  ,    Hold,      PULSE-120",
         // Freeman et al. 2011: 20 or more, here held only when felt or when nobody knows.
         "128, 78, 72,  97, 36.6, 20, NO,  ,    Go,        ",
         "128, 78, 72,  97, 36.6, 19, YES, ,    Go,        ",
@@ -42,8 +50,11 @@ class AtRestTest {
         // Design choices.
         "88,  60, 72,  97, 36.6, ,   NO,  ,    Go,        ",
         "88,  60, 72,  97, 36.6, ,   YES, ,    Hold,      LOW_PRESSURE",
+        "90,  60, 72,  97, 36.6, ,   YES, ,    Go,        ",
         "128, 78, 49,  97, 36.6, ,   NO,  ,    Go,        ",
         "128, 78, 49,  97, 36.6, ,   YES, ,    Hold,      SLOW_PULSE",
+        "128, 78, 50,  97, 36.6, ,   YES, ,    Go,        ",
+        "128, 78, 40,  97, 36.6, ,   NO,  ,    Go,        ",
         "128, 78, 39,  97, 36.6, ,   NO,  ,    Hold,      SLOW_PULSE"
     })
     void each_line_holds_where_its_source_draws_it(
@@ -57,7 +68,8 @@ class AtRestTest {
             Double gain,
             String outcome,
             String rule) {
-        AtRest found = AtRest.of(new Vitals(systolic, diastolic, pulse, oxygen, temperature, drop, gain, symptoms));
+        AtRest found = AtRest.of(
+                new Vitals(systolic, diastolic, pulse, oxygen, temperature, drop, gain, symptoms), RestSet.INSTRUCTORS);
 
         assertEquals(outcome, found.getClass().getSimpleName());
         assertEquals(
@@ -68,10 +80,11 @@ class AtRestTest {
     @Test
     void all_broken_lines_are_told_and_not_only_the_first() {
         AtRest.Hold hold = assertInstanceOf(
-                AtRest.Hold.class, AtRest.of(new Vitals(182, 96, 104, 97, 38.4, null, null, Answer.NO)));
+                AtRest.Hold.class,
+                AtRest.of(new Vitals(182, 96, 104, 97, 38.4, null, null, Answer.NO), RestSet.INSTRUCTORS));
 
         assertEquals(
-                List.of("Blood pressure 182/96.", "Resting pulse 104, over 100.", "Temperature 38.4 °C, over 38 °C."),
+                List.of("Resting pulse 104, over 100.", "Blood pressure 182/96.", "Temperature 38.4 °C, over 38 °C."),
                 hold.reasons().stream().map(Finding::text).toList());
     }
 
@@ -86,7 +99,8 @@ class AtRestTest {
     })
     void very_high_pressure_is_more_urgent_when_it_is_felt_or_nobody_asked(
             int systolic, int diastolic, Answer symptoms, Urgency urgency) {
-        AtRest found = AtRest.of(new Vitals(systolic, diastolic, 72, null, null, null, null, symptoms));
+        AtRest found =
+                AtRest.of(new Vitals(systolic, diastolic, 72, null, null, null, null, symptoms), RestSet.INSTRUCTORS);
 
         assertEquals(urgency, assertInstanceOf(AtRest.Hold.class, found).urgency());
     }
@@ -95,8 +109,43 @@ class AtRestTest {
     void what_was_not_measured_is_named() {
         assertEquals(
                 List.of("Blood pressure not measured.", "Resting pulse not measured."),
-                assertInstanceOf(AtRest.NotMeasured.class, AtRest.of(Vitals.notMeasured())).reasons().stream()
+                assertInstanceOf(AtRest.NotMeasured.class, AtRest.of(Vitals.notMeasured(), RestSet.INSTRUCTORS))
+                        .reasons()
+                        .stream()
                         .map(Finding::text)
                         .toList());
+    }
+
+    /**
+     * The published lists disagree: BACR 2006 holds from 180/100, Australian heart-failure guidance over 180/110, a US
+     * rehabilitation list over 200/100, ACSM over 200/110. From 180/110 on, D8 of the red flags holds under all of them.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "INSTRUCTORS,   150, 100, 100, Hold",
+        "INSTRUCTORS,   150, 99,  101, Hold",
+        "HEART_FAILURE, 150, 100, 100, LightOnly",
+        "HEART_FAILURE, 179, 109, 120, LightOnly",
+        "HEART_FAILURE, 150, 110, 100, Hold",
+        "CARDIAC_REHAB, 150, 100, 120, LightOnly",
+        "CARDIAC_REHAB, 150, 101, 100, Hold",
+        "TESTING,       150, 109, 120, LightOnly",
+        "TESTING,       180, 90,  100, Hold",
+        "TESTING,       150, 90,  121, Hold"
+    })
+    void a_practice_holds_by_the_list_it_has_chosen(
+            RestSet set, int systolic, int diastolic, int pulse, String outcome) {
+        AtRest found = AtRest.of(new Vitals(systolic, diastolic, pulse, null, null, null, null, Answer.NO), set);
+
+        assertEquals(outcome, found.getClass().getSimpleName());
+    }
+
+    /** Freeman et al. 2011, Clin Auton Res 21:69-72: 10 mmHg of the lower pressure. */
+    @ParameterizedTest
+    @CsvSource({"9, YES, Go", "10, YES, Hold", "10, UNKNOWN, Hold", "10, NO, Go"})
+    void the_lower_pressure_falling_on_standing_holds_when_it_is_felt(int drop, Answer felt, String outcome) {
+        Vitals vitals = new Vitals(128, 78, 72, null, null, null, null, felt, drop);
+
+        assertEquals(outcome, AtRest.of(vitals, RestSet.INSTRUCTORS).getClass().getSimpleName());
     }
 }

@@ -88,6 +88,6 @@ class ScreeningTest {
     }
 
     private static Screening screening(Readiness readiness, AtRest atRest, FallsLevel falls) {
-        return new Screening(readiness, atRest, new FallsRisk(falls, List.of(), List.of()), true);
+        return new Screening(readiness, atRest, new FallsRisk(falls, List.of(), List.of()));
     }
 }

@@ -12,6 +12,7 @@ import newel.screen.Screening;
 import newel.source.Finding;
 import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
+import newel.web.referral.NoteListPage;
 
 /** A client: readiness with its sources, what to mind, and the places that belong to them. */
 public record ClientPage(
@@ -25,13 +26,20 @@ public record ClientPage(
         boolean program,
         boolean drafted,
         String standing,
-        LookChoice look) {
+        LookChoice look,
+        List<NoteListPage.Line> notes) {
 
     public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
-    static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted, Faults lookFaults) {
+    static ClientPage of(
+            Client client,
+            LocalDate today,
+            boolean program,
+            boolean drafted,
+            Faults lookFaults,
+            List<NoteListPage.Line> notes) {
         Screening screening = Screening.of(client);
         return new ClientPage(
                 client.id().value(),
@@ -44,7 +52,8 @@ public record ClientPage(
                 program,
                 drafted,
                 Screening.STANDING,
-                LookChoice.of(client.look(), lookFaults));
+                LookChoice.of(client.look(), lookFaults),
+                notes);
     }
 
     private static Minded minded(Limitation each) {

@@ -5,7 +5,8 @@ import java.util.List;
 /** One thing that a form asks, with what was answered and what is wrong with it. */
 public sealed interface Ask {
 
-    /** @param keys which keys a phone should offer: {@code text}, {@code numeric}, {@code decimal}, {@code tel} */
+    /** @param keys which keys a phone should offer: {@code text}, {@code numeric}, {@code decimal}, {@code tel},
+     *     {@code email} */
     record Line(
             String name,
             String label,
