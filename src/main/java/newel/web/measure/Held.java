@@ -20,7 +20,7 @@ final class Held {
         return new MeasureCard.Line(
                 words(table),
                 figure(judge, table, client, age),
-                table.rule().citation(),
+                table.rule(),
                 table.row(age, client.profile().sex())
                         .map(row -> row.known().words())
                         .orElse(table.rule().known().words()),

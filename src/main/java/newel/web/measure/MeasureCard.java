@@ -12,6 +12,7 @@ import newel.assess.Result;
 import newel.assess.Verdict;
 import newel.client.Client;
 import newel.client.Measure;
+import newel.source.Rule;
 import newel.store.MeasuredStore;
 import newel.web.form.Choice;
 
@@ -39,10 +40,15 @@ public record MeasureCard(
     public record Band(String words, String tone) {}
 
     /** What one table says. */
-    public record Line(String words, String figure, String source, String known, String population, boolean flagged) {}
+    public record Line(String words, String figure, Rule rule, String known, String population, boolean flagged) {}
 
     /** One result of the course, with its key. */
     public record Row(String id, String day, String value, String how, String band) {}
+
+    /** What is said here rests on these. */
+    public List<Rule> rules() {
+        return lines.stream().map(Line::rule).toList();
+    }
 
     static Optional<MeasureCard> of(Client client, Course course, Measure measure, List<MeasuredStore.Kept> kept) {
         return course.newest(measure).map(newest -> card(client, course, newest, kept));
@@ -92,7 +98,7 @@ public record MeasureCard(
         return new Line(
                 first(verdict.says().words()),
                 new FigureWords(judge.measure()).of(verdict),
-                verdict.rule().citation(),
+                verdict.rule(),
                 known(verdict),
                 verdict.table().population(),
                 verdict.flagged());

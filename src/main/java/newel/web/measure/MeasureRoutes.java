@@ -9,6 +9,7 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.client.Measure;
 import newel.client.Measured;
+import newel.screen.Screening;
 import newel.store.Stores;
 import newel.web.Note;
 import newel.web.Pages;
@@ -50,7 +51,7 @@ public final class MeasureRoutes implements Routes {
         pages.show(
                 ctx,
                 "measure/results.jte",
-                MeasuresPage.of(client, stores.measured().kept(client.id()), practice.today()));
+                MeasuresPage.of(client, screening(client), stores.measured().kept(client.id()), practice.today()));
     }
 
     private void ask(Context ctx) {
@@ -60,7 +61,7 @@ public final class MeasureRoutes implements Routes {
 
     private TestPage page(Client client, Guide guide, Typed typed, Faults faults) {
         ClientHeader header = ClientHeader.of(client, practice.today());
-        return TestPage.of(client, header, guide, practice.catalogue(), typed, faults);
+        return TestPage.of(client, header, screening(client), guide, practice.catalogue(), typed, faults);
     }
 
     private void keep(Context ctx) {
@@ -94,6 +95,10 @@ public final class MeasureRoutes implements Routes {
         }
         Note.leave(ctx, "The result counts again.");
         ctx.redirect(base(client));
+    }
+
+    private Screening screening(Client client) {
+        return Screening.of(client, stores.practice().choices(), practice.today());
     }
 
     private static String base(Client client) {

@@ -10,6 +10,7 @@ import newel.assess.LowStrength;
 import newel.assess.StartingLevels;
 import newel.client.Client;
 import newel.client.Measure;
+import newel.screen.Screening;
 import newel.store.MeasuredStore;
 import newel.web.client.ClientHeader;
 import newel.web.form.Choice;
@@ -28,17 +29,14 @@ public record MeasuresPage(
         List<StartLine> starts,
         String startRule,
         List<Test> tests) {
-    /** Stands wherever a result is shown. */
-    public static final String STANDING = "Needs a clinician's sign-off";
-
     /** A test to choose. */
     public record Test(String id, String name, String tells, boolean done) {}
 
-    static MeasuresPage of(Client client, List<MeasuredStore.Kept> kept, LocalDate today) {
+    static MeasuresPage of(Client client, Screening screening, List<MeasuredStore.Kept> kept, LocalDate today) {
         Course course = Course.of(Guides.shipped(), client);
         return new MeasuresPage(
                 ClientHeader.of(client, today),
-                Waiting.of(client),
+                Waiting.of(screening),
                 Arrays.stream(Measure.values())
                         .flatMap(each -> MeasureCard.of(client, course, each, of(kept, each)).stream())
                         .toList(),

@@ -9,6 +9,8 @@ import newel.client.Client;
 import newel.figure.Picture;
 import newel.handout.Pictures;
 import newel.limit.Share;
+import newel.screen.Screening;
+import newel.source.Rule;
 import newel.web.client.ClientHeader;
 import newel.web.form.Ask;
 import newel.web.form.Asking;
@@ -28,11 +30,22 @@ public record TestPage(
         Faults faults,
         List<MeasureCard.Line> figures) {
 
+    /** What the figures rest on. */
+    public List<Rule> rules() {
+        return figures.stream().map(MeasureCard.Line::rule).toList();
+    }
+
     static TestPage of(
-            Client client, ClientHeader header, Guide guide, Catalogue catalogue, Typed typed, Faults faults) {
+            Client client,
+            ClientHeader header,
+            Screening screening,
+            Guide guide,
+            Catalogue catalogue,
+            Typed typed,
+            Faults faults) {
         return new TestPage(
                 header,
-                Waiting.of(client),
+                Waiting.of(screening),
                 Choice.of(guide.measure()),
                 guide.measure().words(),
                 guide.how(),

@@ -1,7 +1,6 @@
 package newel.web.measure;
 
 import java.util.List;
-import newel.client.Client;
 import newel.screen.Screening;
 
 /**
@@ -10,8 +9,7 @@ import newel.screen.Screening;
  * @param tone stop or care; empty when nothing waits
  */
 public record Waiting(String tone, String head, List<String> lines) {
-    static Waiting of(Client client) {
-        Screening screening = Screening.of(client);
+    static Waiting of(Screening screening) {
         return switch (screening.permission()) {
             case NOTHING -> new Waiting("stop", "Do not test now. A test is exercise too.", screening.face());
             case PREPARE ->
