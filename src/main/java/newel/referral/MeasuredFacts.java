@@ -82,14 +82,18 @@ final class MeasuredFacts {
     }
 
     private static String norm(Verdict verdict) {
-        String source = " (" + verdict.rule().citation().split(";")[0] + ")";
-        return verdict.says().words() + figure(verdict).map(each -> ", " + each).orElse("") + source;
+        String source = verdict.rule().citation().split(";")[0];
+        return "%s (%s%s)"
+                .formatted(
+                        verdict.says().words(),
+                        figure(verdict).map(each -> each + "; ").orElse(""),
+                        source);
     }
 
     private static Optional<String> figure(Verdict verdict) {
         return switch (verdict) {
             case Verdict.Placed placed ->
-                Optional.of("usual %s to %s, %s"
+                Optional.of("%s to %s, %s"
                         .formatted(
                                 placed.row().worse().toPlainString(),
                                 placed.row().better().toPlainString(),
