@@ -45,6 +45,7 @@ final class Room {
         walls(pieces);
         pieces.addAll(footing());
         pieces.addAll(new Obstacles(brush, things, keys).pieces());
+        pieces.addAll(new Cushions(brush, things, keys).pieces());
         return pieces;
     }
 
