@@ -17,6 +17,8 @@ public enum Thing {
     TOWEL_UNDER_FOOT,
     /** To be stepped over. */
     ROLL_AHEAD,
+    /** A second one, a long step further. */
+    SECOND_ROLL,
     ROLL_BESIDE,
     FLAT_TOWEL_AHEAD,
     CUSHION_AHEAD,

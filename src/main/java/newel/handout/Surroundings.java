@@ -44,6 +44,7 @@ final class Surroundings {
                     Thing.ROLL_BESIDE,
                     "(drop a rolled towel|roll a hand towel tightly\\. drop it) beside your right foot"),
             new Said(Thing.FLAT_TOWEL_AHEAD, "fold a towel flat\\. drop it"),
+            new Said(Thing.SECOND_ROLL, "two hand towels[^.]*\\. drop them one long"),
             new Said(Thing.CUSHIONS_TO_KNEEL_ON, "cushions behind your right foot"),
             new Said(Thing.CUSHION_BESIDE_KNEES, "cushion by your right side"),
             new Said(Thing.CUSHIONS_BESIDE_KNEES, "cushion on each side"),
