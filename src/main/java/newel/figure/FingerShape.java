@@ -84,7 +84,7 @@ record FingerShape(Brush brush, Fingers fingers, Function<Vec, Vec> at, double s
                 .orElseThrow();
     }
 
-    private List<Vec> finger(int i) {
+    List<Vec> finger(int i) {
         double curl = curl(i);
         double lean = Math.toRadians(SPREAD[i] * (1 - Math.min(1, curl * 1.6)));
         List<Vec> joints = new ArrayList<>(List.of(new Vec(i == 3 ? KNUCKLES - .005 : KNUCKLES, SIDE[i], 0)));
@@ -109,7 +109,7 @@ record FingerShape(Brush brush, Fingers fingers, Function<Vec, Vec> at, double s
         return Math.max(0, 1 - Math.abs(fingers.thumbTo() - (finger + 1)));
     }
 
-    private List<Vec> thumb() {
+    List<Vec> thumb() {
         Vec rest = THUMB_OUT.towards(THUMB_OVER, fingers.curl());
         Vec tip = rest;
         double met = 0;
