@@ -8,7 +8,7 @@ import newel.People;
 import newel.client.ClientId;
 import org.junit.jupiter.api.Test;
 
-class GuardTest extends Pages {
+class GuardTest extends Served {
     @Test
     void every_page_forbids_inline_scripts_and_styles_and_is_not_cached() {
         Browser.Page page = browser.get("/clients");

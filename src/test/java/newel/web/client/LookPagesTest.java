@@ -18,12 +18,12 @@ import newel.figure.Look;
 import newel.figure.Looks;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Who is drawn in a client's pictures. */
-class LookPagesTest extends Pages {
+class LookPagesTest extends Served {
     private static final Look CORA = Looks.of("cora").orElseThrow();
 
     private ClientId id;

@@ -12,10 +12,10 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
 
-class HandoutPagesTest extends Pages {
+class HandoutPagesTest extends Served {
     /** How a source is known, and where it is from: nothing that a client or a doctor is helped by. */
     private static final List<String> INTERNAL = List.of(
             "read in a published copy", "from memory", "design choice", "common practice", "hold line", "et al.");

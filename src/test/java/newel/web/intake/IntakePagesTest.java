@@ -12,12 +12,12 @@ import newel.client.ClientId;
 import newel.store.ClientStore;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class IntakePagesTest extends Pages {
+class IntakePagesTest extends Served {
     private static final String ON = "Keep and go on";
 
     private static Map<String, Object> person() {

@@ -29,13 +29,13 @@ import newel.limit.Fit;
 import newel.limit.Reason;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class MovementPagesTest extends Pages {
+class MovementPagesTest extends Served {
     private static final List<Movement> MOVEMENTS = Shipped.CATALOGUE.movements();
 
     @Test

@@ -14,12 +14,12 @@ import newel.limit.Limitation;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The day a limitation is logged. */
-class ChangesPagesTest extends Pages {
+class ChangesPagesTest extends Served {
     private ClientId id;
     private String client;
 

@@ -18,11 +18,11 @@ import newel.limit.Sided;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Pages;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-class ProgramPagesTest extends Pages {
+class ProgramPagesTest extends Served {
     private ClientId id;
     private String program;
 

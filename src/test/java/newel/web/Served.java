@@ -5,8 +5,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A test of pages: each has a server of its own over an empty database, and someone who reads them without scripts. */
-public abstract class Pages {
+/** A test over a running server: each has a server of its own over an empty database, and someone who reads them without scripts. */
+public abstract class Served {
     @TempDir
     protected Path folder;
 
