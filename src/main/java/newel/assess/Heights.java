@@ -20,11 +20,16 @@ record Heights(double from, double to, BigDecimal step) {
         return List.copyOf(steps);
     }
 
-    /** One step of room above and below, so that no figure lies on the edge. */
-    static Heights over(List<Double> figures) {
+    /**
+     * Some room above and below, so that no figure lies on the edge.
+     *
+     * @param smallest the smallest step that means something
+     */
+    static Heights over(List<Double> figures, BigDecimal smallest) {
         double least = figures.stream().mapToDouble(each -> each).min().orElse(0);
         double most = figures.stream().mapToDouble(each -> each).max().orElse(1);
         BigDecimal step = STEPS.stream()
+                .filter(each -> each.compareTo(smallest) >= 0)
                 .filter(each -> (most - least) / each.doubleValue() <= MOST_TICKS - 2)
                 .findFirst()
                 .orElse(STEPS.getLast());

@@ -11,6 +11,7 @@ import java.util.List;
  *
  * @param bands the usual range; it has a step where the client comes into the next age band
  * @param cuts cut-offs, each with the letter that its meaning is told under
+ * @param unit what the figures at the left are in
  * @param way the way from result to result, empty for one
  */
 public record Plot(
@@ -21,7 +22,8 @@ public record Plot(
         List<Dot> dots,
         String way,
         List<Tick> across,
-        List<Tick> up) {
+        List<Tick> up,
+        String unit) {
     public static final int WIDTH = 420;
     public static final int HEIGHT = 264;
     static final int LEFT = 46;
@@ -29,8 +31,7 @@ public record Plot(
     static final int TOP = 26;
     static final int BOTTOM = HEIGHT - 34;
 
-    /** @param ends the range's figures at the right of the last band, empty on the others */
-    public record Band(double x, double y, double width, double height, List<Tick> ends) {
+    public record Band(double x, double y, double width, double height) {
         public String xText() {
             return number(x);
         }
@@ -61,6 +62,10 @@ public record Plot(
         public String yText() {
             return number(y);
         }
+
+        public String footText() {
+            return number(y + 5);
+        }
     }
 
     /** @param unable drawn as a cross at the worse edge */
@@ -73,6 +78,10 @@ public record Plot(
             return number(y);
         }
 
+        public String crossText() {
+            return number(y + 8);
+        }
+
         /** Where its figure stands: above it, or below where there is no room above. */
         public String labelText() {
             return number(y < TOP + 14 ? y + 24 : y - 12);
@@ -82,6 +91,12 @@ public record Plot(
     public record Tick(double at, String words) {
         public String text() {
             return number(at);
+        }
+
+        /** Words near an edge stay inside it. */
+        public String anchor() {
+            double share = (at - LEFT) / (RIGHT - LEFT);
+            return share < 0.3 ? "start" : share > 0.7 ? "end" : "middle";
         }
 
         /** Where the words' foot stands, so that they are level with the place. */

@@ -15,6 +15,8 @@ import newel.assess.Plot.Cut;
 import newel.assess.Plot.Dot;
 import newel.assess.Plot.Tick;
 import newel.client.Profile;
+import newel.client.Quantity;
+import newel.client.Unit;
 
 /** Draws a {@link Plot}. Only the first range and the cut-offs that decide where to begin are drawn; the rest is told. */
 public final class Plotting {
@@ -23,13 +25,19 @@ public final class Plotting {
     /** Room before the first and after the last result, in days, so that a single one has a place (design choice). */
     private static final int MARGIN_DAYS = 30;
 
+    /** Between two figures that are written side by side. */
     private static final int LEAST_GAP = 34;
+
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
 
     private final Profile profile;
     private final Guide judge;
     private final List<Result> results;
     private final Days days;
     private final Heights heights;
+
+    /** The one that the newest result was typed in. */
+    private final Unit unit;
 
     private Plotting(Profile profile, Guide judge, List<Result> results) {
         this.profile = profile;
@@ -39,7 +47,8 @@ public final class Plotting {
         LocalDate last = results.getLast().measured().on();
         long margin = Math.max(MARGIN_DAYS, ChronoUnit.DAYS.between(first, last) / 12);
         this.days = new Days(first.minusDays(margin), last.plusDays(margin));
-        this.heights = Heights.over(figures());
+        this.unit = results.getLast().score().unit();
+        this.heights = Heights.over(figures(), judge.decimals() == 0 ? BigDecimal.ONE : TENTH);
     }
 
     /** @param results of one test, the oldest first, at least one */
@@ -65,7 +74,8 @@ public final class Plotting {
                 dots,
                 way(dots),
                 across(),
-                heights.ticks());
+                heights.ticks(),
+                unit.words());
     }
 
     private String description() {
@@ -77,9 +87,7 @@ public final class Plotting {
     }
 
     private String told(Result result) {
-        return result.measured().unable()
-                ? "could not be done"
-                : shown(result) + " " + judge.measure().unit().words();
+        return result.measured().unable() ? "could not be done" : shown(result) + " " + unit.words();
     }
 
     private List<Double> figures() {
@@ -89,9 +97,7 @@ public final class Plotting {
             range(stretch)
                     .ifPresent(row -> figures.addAll(
                             List.of(row.worse().doubleValue(), row.better().doubleValue())));
-            drawn(judge)
-                    .forEach(cut -> row(cut, stretch)
-                            .ifPresent(row -> figures.add(row.worse().doubleValue())));
+            drawn(judge).forEach(cut -> row(cut, stretch).ifPresent(row -> figures.add(figure(row.worse()))));
         });
         return figures;
     }
@@ -105,25 +111,16 @@ public final class Plotting {
     }
 
     private List<Band> bands() {
-        List<Band> bands = new ArrayList<>();
-        List<Days.Stretch> stretches = days.stretches(profile.birthDate());
-        for (Days.Stretch stretch : stretches) {
-            boolean last = stretch == stretches.getLast();
-            range(stretch).ifPresent(row -> bands.add(band(row, stretch, last)));
-        }
-        return List.copyOf(bands);
+        return days.stretches(profile.birthDate()).stream()
+                .flatMap(stretch -> range(stretch).map(row -> band(row, stretch)).stream())
+                .toList();
     }
 
-    private Band band(Row row, Days.Stretch stretch, boolean last) {
-        double a = heights.of(row.worse().doubleValue());
-        double b = heights.of(row.better().doubleValue());
+    private Band band(Row row, Days.Stretch stretch) {
+        double a = heights.of(figure(row.worse()));
+        double b = heights.of(figure(row.better()));
         double x = days.x(stretch.from());
-        List<Tick> ends = last
-                ? List.of(
-                        new Tick(a, row.worse().toPlainString()),
-                        new Tick(b, row.better().toPlainString()))
-                : List.of();
-        return new Band(x, Math.min(a, b), days.x(stretch.to()) - x, Math.abs(a - b), ends);
+        return new Band(x, Math.min(a, b), days.x(stretch.to()) - x, Math.abs(a - b));
     }
 
     private List<Cut> cuts() {
@@ -139,7 +136,7 @@ public final class Plotting {
                                 letter,
                                 days.x(stretch.from()),
                                 days.x(stretch.to()),
-                                heights.of(row.worse().doubleValue()),
+                                heights.of(figure(row.worse())),
                                 last)));
             }
         }
@@ -184,15 +181,15 @@ public final class Plotting {
                 .toList();
     }
 
-    private double value(Result result) {
-        return inUnit(result).doubleValue();
+    private double figure(BigDecimal published) {
+        return new Quantity(published, judge.measure().unit()).in(unit).amount().doubleValue();
     }
 
-    private BigDecimal inUnit(Result result) {
-        return result.score().in(judge.measure().unit()).amount();
+    private double value(Result result) {
+        return result.score().in(unit).amount().doubleValue();
     }
 
     private String shown(Result result) {
-        return Scored.rounded(result.score().in(judge.measure().unit())).number();
+        return Scored.rounded(result.score().in(unit)).number();
     }
 }

@@ -28,4 +28,9 @@ public record Result(Guide guide, Measured measured, Quantity score, List<Verdic
     public List<Verdict> flags() {
         return verdicts.stream().filter(Verdict::flagged).toList();
     }
+
+    /** The flags that start the easy forms; they are what to look at first. */
+    public List<Verdict> easyFlags() {
+        return Assessing.easy(this).toList();
+    }
 }

@@ -49,8 +49,13 @@ final class Statements {
     private static String says(Guide guide, Table table) {
         return switch (table) {
             case Norm norm ->
-                "The usual range (%s) in %s: %s. Whose figures: %s."
-                        .formatted(norm.spread(), unit(guide), rows(norm, Statements::range), norm.population());
+                "The usual range (%s) in %s: %s. Whose figures: %s.%s"
+                        .formatted(
+                                norm.spread(),
+                                unit(guide),
+                                rows(norm, Statements::range),
+                                norm.population(),
+                                easy(norm.easy()));
             case CutOff cut ->
                 "%s, %s: %s %s. Whose figures: %s.%s"
                         .formatted(
@@ -59,7 +64,9 @@ final class Statements {
                                 rows(cut, row -> plain(row.worse())),
                                 unit(guide),
                                 cut.population(),
-                                cut.applies() ? "" : " Shown and not applied: only for " + cut.onlyFor() + ".");
+                                cut.applies()
+                                        ? easy(cut.easy())
+                                        : " Shown and not applied: only for " + cut.onlyFor() + ".");
             case Scale scale ->
                 "Grades in %s: %s. Whose figures: %s."
                         .formatted(
@@ -67,6 +74,10 @@ final class Statements {
                                 scale.grades().stream().map(Statements::grade).collect(Collectors.joining("; ")),
                                 scale.population());
         };
+    }
+
+    private static String easy(boolean easy) {
+        return easy ? " Beyond it, a program begins with the easy forms (design choice)." : "";
     }
 
     private static String rows(Table table, java.util.function.Function<Row, String> figure) {

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import newel.assess.Guides;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
@@ -32,6 +33,10 @@ public final class Practice {
         this.demands = demands;
         this.suited = new Suited(catalogue, demands);
         this.clock = clock;
+        List<String> missing = Guides.shipped().missingPictures(catalogue);
+        if (!missing.isEmpty()) {
+            throw new IllegalStateException(String.join("\n", missing));
+        }
     }
 
     public Catalogue catalogue() {

@@ -13,6 +13,7 @@ import newel.web.client.LookRoutes;
 import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
+import newel.web.measure.MeasureRoutes;
 import newel.web.movement.DrawingRoutes;
 import newel.web.movement.MovementRoutes;
 import newel.web.practice.PracticeRoutes;
@@ -57,6 +58,7 @@ public final class Server implements AutoCloseable {
                 new ClientRoutes(pages, stores, practice),
                 new LookRoutes(pages, stores, practice),
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
+                new MeasureRoutes(pages, stores, practice),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
                 new ItemRoutes(pages, stores, practice),
