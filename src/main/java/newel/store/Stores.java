@@ -11,6 +11,8 @@ public record Stores(
         ProgramStore programs,
         HandoutLinkStore links,
         SearchStore search,
+        DayCheckStore checks,
+        PainStore pains,
         PracticeStore practice,
         SignOffStore signOffs,
         AuditStore audit) {
@@ -24,6 +26,8 @@ public record Stores(
                 new ProgramStore(jdbi, clock),
                 new HandoutLinkStore(jdbi, clock),
                 new SearchStore(jdbi),
+                new DayCheckStore(jdbi, clock),
+                new PainStore(jdbi, clock),
                 new PracticeStore(jdbi, clock),
                 new SignOffStore(jdbi, clock),
                 new AuditStore(jdbi, clock));

@@ -1,6 +1,5 @@
 package newel.web.client;
 
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +9,7 @@ import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.screen.Screening;
 import newel.source.Finding;
+import newel.web.Practice;
 import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
 
@@ -25,17 +25,20 @@ public record ClientPage(
         boolean program,
         boolean drafted,
         String standing,
+        TodayBand today,
+        HowHard howHard,
         LookChoice look) {
 
     public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
-    static ClientPage of(Client client, LocalDate today, boolean program, boolean drafted, Faults lookFaults) {
-        Screening screening = Screening.of(client);
+    static ClientPage of(
+            Client client, Practice practice, TodayBand band, boolean program, boolean drafted, Faults lookFaults) {
+        Screening screening = practice.screening(client);
         return new ClientPage(
                 client.id().value(),
-                ClientHeader.of(client, today),
+                ClientHeader.of(client, practice),
                 screening.face(),
                 screening.reasons(),
                 screening.falls().level().words(),
@@ -44,6 +47,8 @@ public record ClientPage(
                 program,
                 drafted,
                 Screening.STANDING,
+                band,
+                HowHard.of(client, screening, practice.today()),
                 LookChoice.of(client.look(), lookFaults));
     }
 

@@ -16,6 +16,6 @@ record ClientPages(Stores stores, Practice practice) {
                 .opened(client.id())
                 .map(ClientStore.Opened::drafted)
                 .orElse(false);
-        return ClientPage.of(client, practice.today(), program, drafted, lookFaults);
+        return ClientPage.of(client, practice, TodayBand.of(client, stores, practice), program, drafted, lookFaults);
     }
 }

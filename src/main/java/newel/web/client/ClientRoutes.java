@@ -11,7 +11,6 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.limit.Limitation;
 import newel.screen.Permission;
-import newel.screen.Screening;
 import newel.store.ClientStore;
 import newel.store.Stores;
 import newel.web.Pages;
@@ -63,7 +62,7 @@ public final class ClientRoutes implements Routes {
 
     private List<ClientListPage.Need> needs(ClientStore.Opened opened, Client client) {
         List<ClientListPage.Need> needs = new ArrayList<>();
-        Permission permission = Screening.of(client).permission();
+        Permission permission = practice.screening(client).permission();
         if (permission == Permission.NOTHING) {
             needs.add(new ClientListPage.Need("stop", "No exercise yet"));
         } else if (permission == Permission.PREPARE) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import newel.limit.Preset;
 import newel.limit.Presets;
 import newel.practice.Rulebook;
+import newel.screen.Rules;
 import newel.source.Known;
 import newel.source.Rule;
 import newel.source.Statement;
@@ -15,7 +16,7 @@ import newel.web.limitation.MotionWords;
 public final class Shipped {
 
     public static Rulebook rulebook(Presets presets) {
-        return Rulebook.of(ScreenStatements.all(), presets(presets));
+        return Rulebook.of(Rules.all(), presets(presets));
     }
 
     private static List<Statement> presets(Presets presets) {
