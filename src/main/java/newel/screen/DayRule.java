@@ -9,6 +9,7 @@ import newel.client.DaySign;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** What a yes at the door calls for. The set of questions and what is light only are ours. */
 record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
@@ -53,8 +54,7 @@ record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
         return new Finding(rule, "Not known: " + sign.words() + ".");
     }
 
-    Stated stated() {
-        return new Stated(
-                rule, Stated.Area.TODAY, "%s: %s; not known: %s.".formatted(sign.words(), yes.words, unknown.words));
+    Statement stated() {
+        return Area.state(rule, Area.TODAY, "%s: %s; not known: %s.".formatted(sign.words(), yes.words, unknown.words));
     }
 }

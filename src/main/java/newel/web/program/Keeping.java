@@ -18,7 +18,7 @@ final class Keeping {
     Keeping(Pages pages, Knowing knowing) {
         this.pages = pages;
         this.knowing = knowing;
-        this.programPages = new ProgramPages(knowing.practice().catalogue());
+        this.programPages = new ProgramPages(knowing.stores(), knowing.practice());
     }
 
     void show(Context ctx, Known known, Version version, Refusal refusal) {
@@ -27,10 +27,7 @@ final class Keeping {
                 .of(known.program().id())
                 .map(token -> "/h/" + token)
                 .orElse("");
-        pages.show(
-                ctx,
-                "program/show.jte",
-                programPages.page(known, version, knowing.practice().today(), refusal, link));
+        pages.show(ctx, "program/show.jte", programPages.page(known, version, refusal, link));
     }
 
     void refuse(Context ctx, Known known, Refusal refusal) {

@@ -65,7 +65,7 @@ final class SwapPages {
             String fault) {
         String base = Knowing.base(known.client());
         return new SwapPage(
-                ClientHeader.of(known.client(), practice.today()),
+                ClientHeader.of(known.client(), practice),
                 base,
                 known.program().newest().number(),
                 title,
