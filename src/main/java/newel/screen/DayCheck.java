@@ -139,6 +139,11 @@ final class DayCheck {
         stated.add(Area.state(CLOT, Area.TODAY, "One leg swollen and out of breath: an emergency."));
         stated.add(Area.state(FAINT, Area.TODAY, "Fainted, with a racing heart or out of breath: an emergency."));
         stated.add(Area.state(PAIN, Area.TODAY, "Pain over 5 at rest: not today; not asked: light only."));
+        stated.add(
+                Area.state(
+                        new Rule("DAY-BEYOND", "ours", Known.DESIGN_CHOICE),
+                        Area.TODAY,
+                        "A sign of heart, breath, leg, nerve or a harmful fall stays up after the day, until somebody has looked."));
         stated.add(Area.state(STANDING, Area.TODAY, "What holds for the client anyway holds on the day too."));
         return stated;
     }

@@ -17,8 +17,8 @@ public record WeekCheck(int moderateMinutes, int vigorousMinutes, int strengthDa
     static final Rule BALANCE = new Rule("WEEK-BALANCE", WHO, Known.SEEN);
 
     private static final int MINUTES = 150;
-    private static final int STRENGTH_DAYS = 2;
-    private static final int BALANCE_DAYS = 3;
+    public static final int STRENGTH_DAYS = 2;
+    public static final int BALANCE_DAYS = 3;
 
     /** One hard minute counts as two moderate ones. */
     public int moderateEquivalent() {

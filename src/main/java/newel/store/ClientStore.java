@@ -68,6 +68,15 @@ public final class ClientStore {
                 .execute());
     }
 
+    public void keepReadiness(ClientId id, ReadinessAnswers readiness) {
+        jdbi.useHandle(handle -> handle.createUpdate(
+                        "update client set readiness = :readiness, changed_at = :now where id = :id")
+                .bind("readiness", Json.write(readiness))
+                .bind("now", now())
+                .bind("id", id.value())
+                .execute());
+    }
+
     /** Keeps what was answered about falls, and nothing else. */
     public void keepFalls(ClientId id, FallsAnswers falls) {
         jdbi.useHandle(

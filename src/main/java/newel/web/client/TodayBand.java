@@ -14,14 +14,14 @@ import newel.web.Practice;
  * @param tone stop, care, well, or quiet while nothing was checked
  * @param path of the check made today; empty when there is none
  */
-public record TodayBand(String base, String tone, String words, List<String> reasons, String path) {
+public record TodayBand(String base, String tone, String words, List<Finding> reasons, String path, boolean emergency) {
 
     public static TodayBand of(Client client, Stores stores, Practice practice) {
         String base = "/clients/" + client.id().value() + "/today";
         return stores.checks()
                 .on(client.id(), practice.today())
                 .map(checked -> of(base, checked, practice.emergencyCall()))
-                .orElseGet(() -> new TodayBand(base, "quiet", "Not checked today", List.of(), ""));
+                .orElseGet(() -> new TodayBand(base, "quiet", "Not checked today", List.of(), "", false));
     }
 
     public static TodayBand of(String base, Checked checked, String emergencyCall) {
@@ -29,8 +29,9 @@ public record TodayBand(String base, String tone, String words, List<String> rea
                 base,
                 tone(checked.outcome()),
                 words(checked.outcome(), emergencyCall),
-                checked.outcome().reasons().stream().map(Finding::text).toList(),
-                base + "/" + checked.id());
+                checked.outcome().reasons(),
+                base + "/" + checked.id(),
+                checked.outcome() instanceof Today.NotToday not && not.whom() == Today.Whom.EMERGENCY);
     }
 
     private static String tone(Today outcome) {

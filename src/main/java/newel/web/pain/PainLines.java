@@ -60,7 +60,7 @@ final class PainLines {
             case PainOutcome.StopAndRefer stop -> "Stop this movement and let a clinician look";
             case PainOutcome.NotForThisModel not ->
                 not.urgency() == Urgency.EMERGENCY
-                        ? "Emergency: " + emergencyCall + " now, if it is there now or came lately"
+                        ? "Emergency: " + emergencyCall + " now"
                         : "No exercise. " + not.urgency().words();
         };
     }

@@ -7,9 +7,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import newel.client.Client;
 import newel.client.ClientId;
+import newel.client.RedFlag;
 import newel.screen.PainLog;
 import newel.screen.PainLogged;
 import newel.screen.PainModel;
+import newel.screen.RedFlagRule;
 import newel.store.Stores;
 import newel.web.Note;
 import newel.web.Pages;
@@ -20,6 +22,7 @@ import newel.web.form.Asking;
 import newel.web.form.Faults;
 import newel.web.form.Parsed;
 import newel.web.form.Typed;
+import newel.web.intake.Raising;
 
 /** Pain of a client's sessions. */
 public final class PainRoutes implements Routes {
@@ -60,7 +63,12 @@ public final class PainRoutes implements Routes {
                         logging.where(),
                         logging.log(),
                         model().judge(logging.log(), before));
-        Note.leave(ctx, "The pain is logged.");
+        List<RedFlag> sign =
+                logging.log().kind().sign().map(RedFlagRule::flag).stream().toList();
+        new Raising(stores).raise(client, sign);
+        Note.leave(
+                ctx,
+                sign.isEmpty() ? "The pain is logged." : "The pain is logged, and stands with the readiness answers.");
         ctx.redirect(path(client));
     }
 

@@ -24,6 +24,7 @@ import newel.handout.RangeWords;
 import newel.program.Difference;
 import newel.program.Version;
 import newel.screen.Permission;
+import newel.screen.WeekCheck;
 import newel.store.Stores;
 import newel.web.Practice;
 import newel.web.client.ClientHeader;
@@ -34,11 +35,6 @@ import newel.web.stair.Step;
 /** Makes the program page from what is known. */
 final class ProgramPages {
     static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-    /** WHO 2020 for 65 and over: strength of all major groups on 2 days or more, balance and strength on 3 or more. */
-    private static final int STRENGTH_DAYS = 2;
-
-    private static final int BALANCE_DAYS = 3;
-
     private final Catalogue catalogue;
     private final Timing timing;
     private final Stores stores;
@@ -188,7 +184,7 @@ final class ProgramPages {
         for (Purpose purpose : Purpose.values()) {
             if (purpose != Purpose.PULSE) {
                 boolean worked = version.session().items().anyMatch(item -> works(item, purpose));
-                int least = purpose == Purpose.BALANCE ? BALANCE_DAYS : STRENGTH_DAYS;
+                int least = purpose == Purpose.BALANCE ? WeekCheck.BALANCE_DAYS : WeekCheck.STRENGTH_DAYS;
                 List<Boolean> on = version.days().stream().map(day -> worked).toList();
                 week.add(new ProgramPage.Week(words(purpose), on, worked && on.size() >= least));
             }

@@ -31,7 +31,7 @@ public record OutcomePage(
                 header,
                 base,
                 day,
-                checked.outcome() instanceof Today.NotToday not && not.whom() == Today.Whom.EMERGENCY,
+                band.emergency(),
                 band,
                 checked.outcome().reasons(),
                 measured(checked),

@@ -21,6 +21,7 @@ import newel.web.form.Asking;
 import newel.web.form.Faults;
 import newel.web.form.Parsed;
 import newel.web.form.Typed;
+import newel.web.intake.Raising;
 
 /** The check before a session, and what it said. */
 public final class TodayRoutes implements Routes {
@@ -55,6 +56,7 @@ public final class TodayRoutes implements Routes {
         TodayForm.Checking checking = parsed.value().get();
         Today outcome = Today.of(checking.answers(), checking.glucose(), client, practice.choices(), practice.today());
         String id = stores.checks().add(client.id(), practice.today(), checking.answers(), checking.glucose(), outcome);
+        new Raising(stores).raise(client, Today.beyond(checking.answers()));
         ctx.redirect(base(client) + "/" + id);
     }
 

@@ -131,13 +131,13 @@ class OutcomePagesTest {
     @Test
     void a_pacemaker_keeps_the_target_pulse_away_and_says_why() {
         Browser.Page before = browser.get("/clients/" + id.value());
-        assertTrue(before.text("[aria-labelledby=how-hard]").contains("Pulse to work at: "));
+        assertTrue(before.text("[aria-labelledby=how-hard]").contains(" beats a minute"));
         answer(Map.of("readiness-guard-pacemaker", "yes"));
         browser.press(browser.get("/clients/" + id.value() + "/intake/check"), "Finish the intake", Map.of());
 
         Browser.Page after = browser.get("/clients/" + id.value());
 
-        assertTrue(!after.text("[aria-labelledby=how-hard]").contains("Pulse to work at: "));
+        assertTrue(!after.text("[aria-labelledby=how-hard]").contains(" beats a minute"));
         assertEquals(List.of("A pacemaker or a defibrillator."), after.texts("[aria-labelledby=how-hard] .because li"));
     }
 

@@ -103,6 +103,10 @@ class TodayPagesTest {
                 page.html().select("main > *").first().select(".alarm-words").text());
         assertEquals(0, page.html().select(".stops").size());
         assertTrue(page.text(".places").contains("Referral note"));
+        // It stays up after the day, until the readiness answers are changed.
+        assertEquals(
+                List.of("Chest pain or pressure at rest, or that does not go within minutes of stopping."),
+                browser.get("/clients/" + id.value() + "/program").texts(".alarm li"));
     }
 
     @Test
