@@ -17,7 +17,8 @@ public record Stores(
         PracticeStore practice,
         SignOffStore signOffs,
         AuditStore audit,
-        ReferralStore referrals) {
+        ReferralStore referrals,
+        ExportStore exports) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
@@ -35,6 +36,7 @@ public record Stores(
                 new PracticeStore(jdbi, clock),
                 new SignOffStore(jdbi, clock),
                 new AuditStore(jdbi, clock),
-                new ReferralStore(jdbi, clock));
+                new ReferralStore(jdbi, clock),
+                new ExportStore(jdbi));
     }
 }

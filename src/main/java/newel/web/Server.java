@@ -9,6 +9,7 @@ import java.util.Map;
 import newel.practice.Rulebook;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
+import newel.web.client.ExportRoutes;
 import newel.web.client.LookRoutes;
 import newel.web.falls.FallsRoutes;
 import newel.web.handout.HandoutRoutes;
@@ -61,6 +62,7 @@ public final class Server implements AutoCloseable {
         return List.of(
                 new IntakeRoutes(pages, stores, practice, practice.presets()),
                 new ClientRoutes(pages, stores, practice),
+                new ExportRoutes(stores),
                 new LookRoutes(pages, stores, practice),
                 new TodayRoutes(pages, stores, practice),
                 new FallsRoutes(pages, stores, practice),

@@ -462,6 +462,20 @@ class ReferralPagesTest {
     }
 
     @Test
+    void a_client_who_asks_gets_everything_kept_with_their_notes_and_nobody_elses() {
+        send(filledNote());
+        ClientId other = Cast.add(running.stores, People.fitAndBored());
+
+        Browser.Page export = browser.get(client + "/export.json");
+
+        String file = export.response().body();
+        assertEquals("attachment; filename=\"client.json\"", export.header("content-disposition"));
+        assertTrue(file.contains(SWELLING) && file.contains("Request for advice") && file.contains("Sent by post"));
+        assertFalse(file.contains(other.value()) || file.contains("Casimir"));
+        assertEquals(404, browser.get("/clients/none/export.json").status());
+    }
+
+    @Test
     void erasing_the_client_erases_their_notes() {
         send(filledNote());
         assertEquals(List.of(1, 1, 0), rows());
