@@ -1,8 +1,8 @@
 package newel.web.program;
 
 import io.javalin.http.Context;
-import newel.program.Edit;
 import newel.program.Version;
+import newel.program.WeekEdit;
 import newel.web.Note;
 import newel.web.Pages;
 
@@ -30,7 +30,13 @@ final class Keeping {
         pages.show(
                 ctx,
                 "program/show.jte",
-                programPages.page(known, version, knowing.practice().today(), refusal, link));
+                programPages.page(
+                        known,
+                        version,
+                        Knowing.day(ctx, version),
+                        knowing.practice().today(),
+                        refusal,
+                        link));
     }
 
     void refuse(Context ctx, Known known, Refusal refusal) {
@@ -39,16 +45,16 @@ final class Keeping {
     }
 
     /** The next version, unless somebody changed the program since the page was shown. */
-    void keep(Context ctx, Known known, Edit edit) {
+    void keep(Context ctx, Known known, WeekEdit edit) {
         switch (edit) {
-            case Edit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
-            case Edit.Made made -> {
+            case WeekEdit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
+            case WeekEdit.Made made -> {
                 Version before = known.program().newest();
-                Version next = before.next(knowing.practice().today(), made.reason(), made.session());
+                Version next = before.next(knowing.practice().today(), made.reason(), made.sessions());
                 boolean fresh = String.valueOf(before.number()).equals(ctx.formParam("version"));
                 if (fresh && knowing.stores().programs().add(known.program().id(), next)) {
                     Note.leave(ctx, made.reason() + " This is version " + next.number() + ".");
-                    ctx.redirect(Knowing.base(known.client()));
+                    ctx.redirect(Knowing.page(known, Knowing.day(ctx, next)));
                 } else {
                     stale(ctx);
                 }

@@ -1,5 +1,6 @@
 package newel.web.client;
 
+import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -120,7 +121,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session()
+                .session(MONDAY)
                 .items()
                 .map(item -> "picture " + Looks.spread(item.variant()).style())
                 .toList();
@@ -216,7 +217,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session()
+                .session(MONDAY)
                 .items()
                 .filter(item -> Shipped.variant(item.variant()).keyPoses().size() > 1)
                 .findFirst()

@@ -1,5 +1,6 @@
 package newel.web.movement;
 
+import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -345,7 +346,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session()
+                        .session(MONDAY)
                         .item(other.movement())
                         .orElseThrow()
                         .variant());
@@ -362,7 +363,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session()
+                        .session(MONDAY)
                         .item(movement.id())
                         .isEmpty())
                 .flatMap(movement -> movement.variants().stream())
@@ -381,7 +382,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session()
+                        .session(MONDAY)
                         .item(missing.movement())
                         .orElseThrow()
                         .variant());
@@ -436,7 +437,7 @@ class MovementPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session()
+                .session(MONDAY)
                 .items()
                 .filter(each -> movement(each.movement()).kind() == newel.catalogue.Kind.STRENGTH)
                 .findFirst()

@@ -1,5 +1,6 @@
 package newel.web.program;
 
+import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -51,7 +52,7 @@ class ChangesPagesTest extends Served {
         assertEquals(2, after.number());
         assertEquals("Limitation logged: It is stiff at night, since 3 March 2026.", after.reason());
         Client kept = running.stores.clients().find(id).orElseThrow();
-        after.session()
+        after.session(MONDAY)
                 .items()
                 .forEach(item -> assertEquals(
                         List.of(),
@@ -59,7 +60,7 @@ class ChangesPagesTest extends Served {
                         item.variant()));
         assertTrue(next.text(".note").startsWith("Version 2 is made, and the handout is the new one."));
         assertEquals(
-                before.session().items().count(),
+                before.session(MONDAY).items().count(),
                 browser.get(client + "/program/versions/1")
                         .html()
                         .select(".item")
