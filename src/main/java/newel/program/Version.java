@@ -47,6 +47,10 @@ public record Version(
         return sessions.firstKey();
     }
 
+    public Session firstSession() {
+        return session(firstDay());
+    }
+
     public Session session(DayOfWeek day) {
         return sessions.get(day);
     }

@@ -1,6 +1,5 @@
 package newel.compose;
 
-import static java.time.DayOfWeek.MONDAY;
 import static newel.Shipped.CATALOGUE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -85,7 +84,7 @@ class FirstDraftTest {
             person = with(person, preset, Sided.BOTH);
         }
 
-        int seconds = TIMING.session(draft(person, 10).session(MONDAY));
+        int seconds = TIMING.session(draft(person, 10).firstSession());
 
         assertTrue(seconds <= 600, seconds + " s");
     }
@@ -117,7 +116,7 @@ class FirstDraftTest {
                                 .map(each -> each.preset() + " " + each.side())
                                 .toList(),
                         minutes);
-        Session session = draft(person, minutes).session(MONDAY);
+        Session session = draft(person, minutes).firstSession();
         int seconds = TIMING.session(session);
         boolean allKinds = Screening.of(person).withheld().isEmpty();
         Suiting suiting = Shipped.suiting(person);
@@ -149,7 +148,7 @@ class FirstDraftTest {
         for (Client person : People.all()) {
             Suiting suiting = Shipped.suiting(person);
             draft(person, 25)
-                    .session(MONDAY)
+                    .firstSession()
                     .items()
                     .forEach(item -> assertEquals(
                             List.of(),
@@ -166,7 +165,7 @@ class FirstDraftTest {
         draft.leftOut().forEach(out -> {
             assertTrue(CATALOGUE.movement(out.movement()).isPresent(), out.movement());
             assertTrue(!out.reasons().isEmpty(), out.movement());
-            assertTrue(draft.session(MONDAY).item(out.movement()).isEmpty(), out.movement());
+            assertTrue(draft.firstSession().item(out.movement()).isEmpty(), out.movement());
         });
     }
 
@@ -185,7 +184,7 @@ class FirstDraftTest {
 
         Version draft = draft(person, 25);
 
-        draft.session(MONDAY)
+        draft.firstSession()
                 .items()
                 .forEach(item -> assertTrue(
                         CATALOGUE.movement(item.movement()).orElseThrow().kind() != Kind.STRENGTH, item.movement()));
@@ -195,7 +194,7 @@ class FirstDraftTest {
     }
 
     private static int effort(Version version) {
-        return version.session(MONDAY)
+        return version.firstSession()
                 .items()
                 .mapToInt(item -> Shipped.variant(item.variant()).effort())
                 .max()
@@ -210,7 +209,7 @@ class FirstDraftTest {
         for (Client person : free()) {
             for (int minutes = 10; minutes <= 60; minutes += 5) {
                 check.of(
-                        person.profile().name(), minutes, draft(person, minutes).session(MONDAY));
+                        person.profile().name(), minutes, draft(person, minutes).firstSession());
             }
         }
     }

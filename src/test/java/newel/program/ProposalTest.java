@@ -34,7 +34,7 @@ class ProposalTest {
     @Test
     void for_everybody_and_every_preset_the_next_version_fits_and_the_rest_stays_as_it_was() {
         for (Client person : People.all()) {
-            Session session = draft(person).session(MONDAY);
+            Session session = draft(person).firstSession();
             for (Preset preset : PRESETS.all()) {
                 Suiting suiting = Shipped.suiting(with(person, preset));
                 Proposal proposal = Proposal.of(CATALOGUE, week(session), suiting);
@@ -81,7 +81,7 @@ class ProposalTest {
     @Test
     void what_was_only_done_for_too_long_stays_with_a_smaller_dose() {
         Client person = People.fitAndBored();
-        Session session = draft(person).session(MONDAY);
+        Session session = draft(person).firstSession();
         Suiting suiting = Shipped.suiting(with(person, limitation(new Limit.Time(Limit.Lasting.STANDING, 30))));
 
         List<Item> before = new ArrayList<>();
@@ -115,7 +115,7 @@ class ProposalTest {
     @Test
     void no_replacement_asks_for_more_than_before_or_than_its_beginners_dose() {
         for (Client person : People.all()) {
-            Session session = draft(person).session(MONDAY);
+            Session session = draft(person).firstSession();
             for (Preset preset : PRESETS.all()) {
                 Proposal.of(CATALOGUE, week(session), Shipped.suiting(with(person, preset))).replacements().stream()
                         .filter(each -> each.after().isPresent())
@@ -140,9 +140,9 @@ class ProposalTest {
     void differences_name_what_came_what_went_and_what_changed() {
         Version first = draft(People.fitAndBored());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
-        Item one = first.session(MONDAY).items().toList().get(0);
-        Item two = first.session(MONDAY).items().toList().get(1);
-        Session removed = made(editing.remove(first.session(MONDAY), one.movement()));
+        Item one = first.firstSession().items().toList().get(0);
+        Item two = first.firstSession().items().toList().get(1);
+        Session removed = made(editing.remove(first.firstSession(), one.movement()));
         Session dosed = made(editing.dose(removed, two.movement(), new Dose(1, 99, 0)));
 
         List<Difference> differences =
@@ -157,11 +157,11 @@ class ProposalTest {
     void a_move_alone_is_a_difference_and_names_only_what_moved() {
         Version first = draft(People.fitAndBored());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
-        Item one = first.session(MONDAY).items().toList().getFirst();
-        Session once = made(editing.move(first.session(MONDAY), one.movement(), 1));
+        Item one = first.firstSession().items().toList().getFirst();
+        Session once = made(editing.move(first.firstSession(), one.movement(), 1));
         Session twice = made(editing.move(once, one.movement(), 1));
-        Item last = first.session(MONDAY).blocks().getFirst().items().getLast();
-        Session across = made(editing.move(first.session(MONDAY), last.movement(), 1));
+        Item last = first.firstSession().blocks().getFirst().items().getLast();
+        Session across = made(editing.move(first.firstSession(), last.movement(), 1));
 
         assertEquals(
                 List.of(new Difference.Moved(one)),
@@ -174,7 +174,7 @@ class ProposalTest {
     @Test
     void an_item_kept_with_a_reason_is_not_offered_for_replacement_until_it_breaks_something_new() {
         Client person = People.painfulShoulder();
-        Session session = draft(person).session(MONDAY);
+        Session session = draft(person).firstSession();
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
         Edit refused = editing.swap(session, "push-up", Shipped.variant("push-chair-seat"), "");
         assertInstanceOf(Edit.Refused.class, refused);
@@ -190,7 +190,7 @@ class ProposalTest {
     @Test
     void a_swap_to_another_form_never_carries_over_more_than_its_beginners_dose() {
         Client person = People.fitAndBored();
-        Session session = draft(person).session(MONDAY);
+        Session session = draft(person).firstSession();
         Item item = session.item("push-up").orElseThrow();
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
         Session many = made(editing.dose(session, "push-up", new Dose(1, 40, 0)));

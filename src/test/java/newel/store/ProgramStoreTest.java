@@ -1,6 +1,5 @@
 package newel.store;
 
-import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -64,7 +63,7 @@ class ProgramStoreTest {
         Version first = first();
         ProgramId program = stores.programs().begin(id, first);
         String before =
-                Json.write(Map.of("days", first.days(), "session", first.session(MONDAY), "leftOut", first.leftOut()));
+                Json.write(Map.of("days", first.days(), "session", first.firstSession(), "leftOut", first.leftOut()));
         database.jdbi().useHandle(handle -> handle.execute("update version set content = ?", before));
 
         assertEquals(first, stores.programs().find(program).orElseThrow().newest());

@@ -55,7 +55,7 @@ public record InProgram(String path, int number, String now, boolean here, boole
     private static List<Act> additions(String path, Program program, Movement movement) {
         List<Act> acts = new ArrayList<>();
         List<Block> blocks =
-                program.newest().session(program.newest().firstDay()).blocks();
+                program.newest().firstSession().blocks();
         int round = 0;
         for (int at = 0; at < blocks.size(); at++) {
             BlockKind kind = blocks.get(at).kind();

@@ -1,6 +1,5 @@
 package newel.web.client;
 
-import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -121,7 +120,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session(MONDAY)
+                .firstSession()
                 .items()
                 .map(item -> "picture " + Looks.spread(item.variant()).style())
                 .toList();
@@ -217,7 +216,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session(MONDAY)
+                .firstSession()
                 .items()
                 .filter(item -> Shipped.variant(item.variant()).keyPoses().size() > 1)
                 .findFirst()

@@ -1,6 +1,5 @@
 package newel.web.movement;
 
-import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -346,7 +345,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session(MONDAY)
+                        .firstSession()
                         .item(other.movement())
                         .orElseThrow()
                         .variant());
@@ -363,7 +362,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session(MONDAY)
+                        .firstSession()
                         .item(movement.id())
                         .isEmpty())
                 .flatMap(movement -> movement.variants().stream())
@@ -382,7 +381,7 @@ class MovementPagesTest extends Served {
                         .of(id)
                         .orElseThrow()
                         .newest()
-                        .session(MONDAY)
+                        .firstSession()
                         .item(missing.movement())
                         .orElseThrow()
                         .variant());
@@ -437,7 +436,7 @@ class MovementPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session(MONDAY)
+                .firstSession()
                 .items()
                 .filter(each -> movement(each.movement()).kind() == newel.catalogue.Kind.STRENGTH)
                 .findFirst()

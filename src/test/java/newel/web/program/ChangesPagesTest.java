@@ -1,6 +1,5 @@
 package newel.web.program;
 
-import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -52,7 +51,7 @@ class ChangesPagesTest extends Served {
         assertEquals(2, after.number());
         assertEquals("Limitation logged: It is stiff at night, since 3 March 2026.", after.reason());
         Client kept = running.stores.clients().find(id).orElseThrow();
-        after.session(MONDAY)
+        after.firstSession()
                 .items()
                 .forEach(item -> assertEquals(
                         List.of(),
@@ -60,7 +59,7 @@ class ChangesPagesTest extends Served {
                         item.variant()));
         assertTrue(next.text(".note").startsWith("Version 2 is made, and the handout is the new one."));
         assertEquals(
-                before.session(MONDAY).items().count(),
+                before.firstSession().items().count(),
                 browser.get(client + "/program/versions/1")
                         .html()
                         .select(".item")

@@ -1,6 +1,5 @@
 package newel.web.program;
 
-import static java.time.DayOfWeek.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -43,7 +42,7 @@ class ProgramPagesTest extends Served {
 
         assertEquals("First program after intake.", newest(other).reason());
         assertEquals(
-                newest(other).session(MONDAY).items().count(),
+                newest(other).firstSession().items().count(),
                 drafted.html().select(".item").size());
         assertTrue(drafted.html().select(".item svg[role=img]").size()
                 >= drafted.html().select(".item").size());
@@ -64,14 +63,14 @@ class ProgramPagesTest extends Served {
 
         assertEquals(2, newest().number());
         assertTrue(
-                newest().session(MONDAY).items().anyMatch(item -> item.variant().equals(harder)));
+                newest().firstSession().items().anyMatch(item -> item.variant().equals(harder)));
         assertTrue(next.text(".note").endsWith("This is version 2."), next.text(".note"));
     }
 
     @Test
     void what_does_not_fit_comes_in_only_with_a_written_reason_which_is_kept_and_shown() {
         String movement = "push-up";
-        assertTrue(newest().session(MONDAY).item(movement).isPresent(), "the draft has no push-up");
+        assertTrue(newest().firstSession().item(movement).isPresent(), "the draft has no push-up");
         Browser.Page swap = browser.get(program + "/items/" + movement);
         String act = program + "/items/" + movement + "/swap";
         String token = swap.html().select("[name=_token]").attr("value");
@@ -84,7 +83,7 @@ class ProgramPagesTest extends Served {
         Browser.Page kept =
                 browser.post(act, body(token, 1, "push-chair-seat", "She did it for years and wants it back"));
         assertEquals(200, kept.status());
-        Item item = newest().session(MONDAY).item(movement).orElseThrow();
+        Item item = newest().firstSession().item(movement).orElseThrow();
         assertEquals("push-chair-seat", item.variant());
         assertEquals("She did it for years and wants it back", item.override());
         assertTrue(kept.text("#" + movement).contains("Your reason: She did it for years and wants it back"));
@@ -92,7 +91,7 @@ class ProgramPagesTest extends Served {
 
     @Test
     void a_dose_is_changed_and_letters_are_refused_with_nothing_changed() {
-        Item first = newest().session(MONDAY).items().findFirst().orElseThrow();
+        Item first = newest().firstSession().items().findFirst().orElseThrow();
         String act = program + "/items/" + first.movement() + "/dose";
         String token = browser.get(program).html().select("[name=_token]").attr("value");
 
@@ -104,12 +103,12 @@ class ProgramPagesTest extends Served {
         browser.post(act, "_token=" + token + "&version=1&sets=1&repetitions=12&seconds=0");
         assertEquals(
                 new Dose(1, 12, 0),
-                newest().session(MONDAY).item(first.movement()).orElseThrow().dose());
+                newest().firstSession().item(first.movement()).orElseThrow().dose());
     }
 
     @Test
     void a_refused_dose_stays_as_it_was_typed() {
-        Item first = newest().session(MONDAY).items().findFirst().orElseThrow();
+        Item first = newest().firstSession().items().findFirst().orElseThrow();
         String at = "dose-" + first.movement() + "-repetitions";
         String act = program + "/items/" + first.movement() + "/dose";
         String token = browser.get(program).html().select("[name=_token]").attr("value");
@@ -135,7 +134,7 @@ class ProgramPagesTest extends Served {
         Dose huge = new Dose(5, 60, 600);
         Suiting suiting = Shipped.suiting(running.stores.clients().find(sore).orElseThrow());
         Item held = newest(sore)
-                .session(MONDAY)
+                .firstSession()
                 .items()
                 .filter(item -> !suiting.broken(Shipped.variant(item.variant()), item.share(), huge)
                         .isEmpty())
@@ -156,7 +155,7 @@ class ProgramPagesTest extends Served {
                         .getElementById(held.movement())
                         .select(".dose-form label input")
                         .eachAttr("value"));
-        assertEquals(held, newest(sore).session(MONDAY).item(held.movement()).orElseThrow());
+        assertEquals(held, newest(sore).firstSession().item(held.movement()).orElseThrow());
     }
 
     private static Limitation tenMinutesOnTheFeet() {
@@ -212,7 +211,7 @@ class ProgramPagesTest extends Served {
 
     @Test
     void an_older_version_stays_readable_with_what_changed_after_it() {
-        String gone = newest().session(MONDAY).items().findFirst().orElseThrow().variant();
+        String gone = newest().firstSession().items().findFirst().orElseThrow().variant();
         browser.press(browser.get(program), "Take it out", Map.of());
 
         Browser.Page older = browser.get(program + "/versions/1");
@@ -263,7 +262,7 @@ class ProgramPagesTest extends Served {
     }
 
     private List<String> movements() {
-        return newest().session(MONDAY).items().map(Item::movement).toList();
+        return newest().firstSession().items().map(Item::movement).toList();
     }
 
     private Version newest() {
