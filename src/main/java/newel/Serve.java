@@ -19,7 +19,6 @@ import newel.limit.VariantDemands;
 import newel.program.Drafting;
 import newel.program.Version;
 import newel.screen.Permission;
-import newel.screen.Screening;
 import newel.store.Database;
 import newel.store.Ids;
 import newel.store.Stores;
@@ -88,7 +87,7 @@ final class Serve {
         for (Client client : Demo.clients(practice.presets(), practice.today())) {
             ClientId id = stores.clients().add(withIds(client));
             Client kept = stores.clients().find(id).orElseThrow();
-            if (Screening.of(kept).permission() == Permission.START) {
+            if (practice.screening(kept).permission() == Permission.START) {
                 Version first = Drafting.first(practice.catalogue(), kept, practice.suiting(kept), practice.today());
                 stores.programs().begin(id, first);
             }

@@ -40,8 +40,10 @@ class DependencyDirectionTest {
         MAY_USE.put("client", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("screen", Set.of("source", "client", "catalogue", "limit"));
         MAY_USE.put("assess", Set.of("source", "client", "catalogue"));
-        MAY_USE.put("referral", Set.of("source", "client", "screen", "assess", "limit", "practice"));
-        MAY_USE.put("program", Set.of("body", "client", "catalogue", "limit", "adapt", "compose", "screen", "assess"));
+        MAY_USE.put("referral", Set.of("body", "source", "client", "screen", "assess", "limit", "practice"));
+        MAY_USE.put(
+                "program",
+                Set.of("body", "source", "client", "catalogue", "limit", "adapt", "compose", "screen", "assess"));
         MAY_USE.put("handout", Set.of("client", "program", "catalogue", "figure", "body", "limit", "adapt", "compose"));
         MAY_USE.put("practice", Set.of("source", "screen"));
         MAY_USE.put("casefile", core());

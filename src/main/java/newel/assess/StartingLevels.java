@@ -135,14 +135,15 @@ public record StartingLevels(Map<Purpose, StartingLevel> byPurpose, Map<Region, 
         return Optional.of(further ? Start.FURTHER : Start.USUAL);
     }
 
-    /** The findings behind {@link #whole()}, each once. */
-    public List<Finding> because() {
+    /** The results behind {@link #whole()}, each once, as sentences. */
+    public List<String> because() {
         Optional<Start> whole = whole();
         return byPurpose.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .map(Map.Entry::getValue)
                 .filter(level -> whole.filter(start -> start == level.start()).isPresent())
                 .flatMap(level -> level.because().stream())
+                .map(Finding::text)
                 .distinct()
                 .toList();
     }

@@ -18,6 +18,7 @@ import newel.limit.VariantDemands;
 import newel.program.Drafting;
 import newel.program.Suited;
 import newel.program.Version;
+import newel.screen.Choices;
 import newel.screen.Permission;
 import newel.screen.Screening;
 
@@ -38,7 +39,7 @@ public final class CaseProgram {
     }
 
     public ObjectNode of(Client client, LocalDate today) {
-        Screening screening = Screening.of(client);
+        Screening screening = Screening.of(client, Choices.strict(), today);
         ObjectNode out = CaseScreening.of(client, screening, today);
         if (screening.permission() == Permission.NOTHING) {
             out.putArray("sessions");

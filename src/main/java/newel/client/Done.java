@@ -1,5 +1,6 @@
 package newel.client;
 
+import java.util.Locale;
 import newel.body.Side;
 
 /**
@@ -11,4 +12,9 @@ import newel.body.Side;
  */
 public record Done(boolean unable, boolean armsUsed, Side side, Aid aid) {
     public static final Done AS_TOLD = new Done(false, false, null, Aid.NONE);
+
+    /** {@code left side}; empty where a test has no side. */
+    public String sideWords() {
+        return side == null ? "" : side.name().toLowerCase(Locale.ROOT) + " side";
+    }
 }

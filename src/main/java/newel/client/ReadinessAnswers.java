@@ -55,6 +55,21 @@ public record ReadinessAnswers(
                 null);
     }
 
+    public ReadinessAnswers withRedFlags(Answers<RedFlag> flags) {
+        return new ReadinessAnswers(
+                regularExercise,
+                knownDisease,
+                symptoms,
+                flags,
+                wantsVigorous,
+                clearedWithinYear,
+                symptomsCleared,
+                pulseLoweringMedicine,
+                pulseGuards,
+                lowSugarMedicine,
+                clearedOn);
+    }
+
     public static ReadinessAnswers notAsked() {
         return new ReadinessAnswers(
                 Answer.UNKNOWN,

@@ -1,13 +1,11 @@
 package newel.program;
 
 import java.time.LocalDate;
-import java.util.stream.Collectors;
 import newel.assess.Start;
 import newel.assess.StartingLevels;
 import newel.client.Client;
 import newel.client.Experience;
 import newel.compose.Level;
-import newel.source.Finding;
 
 /**
  * At which level a whole program begins, and why where the measures changed it.
@@ -44,7 +42,7 @@ record Beginning(Level level, String why) {
     }
 
     private static String why(StartingLevels levels, Level begun) {
-        String results = levels.because().stream().map(Finding::text).distinct().collect(Collectors.joining(" "));
+        String results = String.join(" ", levels.because());
         return (begun == Level.BEGINNER
                         ? "It begins with the easy forms, because of the measures. "
                         : "It begins one step further, because of the measures. ")

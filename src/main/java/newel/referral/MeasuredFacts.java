@@ -62,9 +62,8 @@ final class MeasuredFacts {
         if (each.measured().unable()) {
             return "could not be done";
         }
-        String side = each.measured().done().side() == null
-                ? ""
-                : ", " + each.measured().done().side().name().toLowerCase(Locale.ROOT) + " side";
+        String sideWords = each.measured().done().sideWords();
+        String side = sideWords.isEmpty() ? "" : ", " + sideWords;
         String arms = each.measured().armsUsed() ? ", the arms were used" : "";
         Aid aid = each.measured().done().aid();
         return each.measured().result() + side + arms + (aid == Aid.NONE ? "" : ", with a " + aid.words());

@@ -6,6 +6,7 @@ import newel.client.Vitals;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** What the signs at rest allow today. */
 public sealed interface AtRest {
@@ -43,10 +44,10 @@ public sealed interface AtRest {
         return missing.isEmpty() ? new Go() : new NotMeasured(missing);
     }
 
-    static List<Stated> stated() {
-        return List.of(new Stated(
+    static List<Statement> stated() {
+        return List.of(Area.state(
                 NOT_MEASURED,
-                Stated.Area.AT_REST,
+                Area.AT_REST,
                 "Pressure or pulse not measured: nothing harder than moderate until it is."));
     }
 

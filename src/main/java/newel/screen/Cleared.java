@@ -9,6 +9,7 @@ import newel.client.ReadinessAnswers;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** A clinician's word that exercise may go on: it counts for twelve months, and only while nothing has changed. */
 record Cleared(boolean given, LocalDate on, LocalDate today) {
@@ -35,10 +36,10 @@ record Cleared(boolean given, LocalDate on, LocalDate today) {
                 : Optional.empty();
     }
 
-    static List<Stated> stated() {
-        return List.of(new Stated(
+    static List<Statement> stated() {
+        return List.of(Area.state(
                 RULE,
-                Stated.Area.READINESS,
+                Area.READINESS,
                 "A clearance counts for 12 months, while nothing has changed; then it is asked for again."));
     }
 }

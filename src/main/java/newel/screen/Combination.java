@@ -12,6 +12,7 @@ import newel.client.RedFlag;
 import newel.client.Symptom;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * Signs that mean more together than one by one.
@@ -72,9 +73,9 @@ record Combination(Rule rule, String says, RedFlag becomes, Predicate<Told> hold
                             && (told.flag(NEW_BREATHLESSNESS) || told.sign(BREATHLESS_AT_REST))));
 
     /** The emergency form of D8, whose rule is its own flag and not another one. */
-    static final Stated FELT_PRESSURE = new Stated(
+    static final Statement FELT_PRESSURE = Area.state(
             new Rule("D8+felt", "ESC/ESH; that unknown counts as felt is ours", Known.FROM_MEMORY),
-            Stated.Area.RED_FLAGS,
+            Area.RED_FLAGS,
             "Blood pressure of 180/110 or more that is felt (headache, sight, chest), or nobody knows: an emergency.");
 
     /** Very high pressure was told of, and it is felt, or nobody asked. */
@@ -85,7 +86,7 @@ record Combination(Rule rule, String says, RedFlag becomes, Predicate<Told> hold
                         || told.flag(CHANGED_ANGINA, NEW_BREATHLESSNESS));
     }
 
-    Stated stated() {
-        return new Stated(rule, Stated.Area.RED_FLAGS, says);
+    Statement stated() {
+        return Area.state(rule, Area.RED_FLAGS, says);
     }
 }

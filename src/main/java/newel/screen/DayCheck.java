@@ -9,6 +9,7 @@ import newel.client.DaySign;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** Weighs what was asked and measured before a session, together with what holds for the client anyway; the sternest wins. */
 final class DayCheck {
@@ -132,14 +133,18 @@ final class DayCheck {
         return List.copyOf(both);
     }
 
-    static List<Stated> stated() {
-        List<Stated> stated =
+    static List<Statement> stated() {
+        List<Statement> stated =
                 new ArrayList<>(DayRule.ALL.stream().map(DayRule::stated).toList());
-        stated.add(new Stated(CLOT, Stated.Area.TODAY, "One leg swollen and out of breath: an emergency."));
+        stated.add(Area.state(CLOT, Area.TODAY, "One leg swollen and out of breath: an emergency."));
+        stated.add(Area.state(FAINT, Area.TODAY, "Fainted, with a racing heart or out of breath: an emergency."));
+        stated.add(Area.state(PAIN, Area.TODAY, "Pain over 5 at rest: not today; not asked: light only."));
         stated.add(
-                new Stated(FAINT, Stated.Area.TODAY, "Fainted, with a racing heart or out of breath: an emergency."));
-        stated.add(new Stated(PAIN, Stated.Area.TODAY, "Pain over 5 at rest: not today; not asked: light only."));
-        stated.add(new Stated(STANDING, Stated.Area.TODAY, "What holds for the client anyway holds on the day too."));
+                Area.state(
+                        new Rule("DAY-BEYOND", "ours", Known.DESIGN_CHOICE),
+                        Area.TODAY,
+                        "A sign of heart, breath, leg, nerve or a harmful fall stays up after the day, until somebody has looked."));
+        stated.add(Area.state(STANDING, Area.TODAY, "What holds for the client anyway holds on the day too."));
         return stated;
     }
 }

@@ -5,13 +5,21 @@ import static newel.screen.DayRule.Then.*;
 import static newel.source.Known.*;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import newel.client.DaySign;
+import newel.client.RedFlag;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
-/** What a yes at the door calls for. The set of questions and what is light only are ours. */
-record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
+/**
+ * What a yes at the door calls for. The set of questions and what is light only are ours.
+ *
+ * @param flag the sign that a yes stands for beyond the day, until somebody has looked
+ */
+record DayRule(DaySign sign, Then yes, Then unknown, Rule rule, Optional<RedFlag> flag) {
     enum Then {
         EMERGENCY("the emergency number"),
         DOCTOR_TODAY("a doctor today"),
@@ -25,6 +33,22 @@ record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
             this.words = words;
         }
     }
+
+    private static final Map<DaySign, RedFlag> BEYOND = Map.of(
+            CHEST,
+            RedFlag.CHEST_PAIN_NOW,
+            STROKE,
+            RedFlag.FACE_ARM_SPEECH,
+            BREATH,
+            RedFlag.NEW_BREATHLESSNESS,
+            DaySign.FAINTED,
+            RedFlag.FAINTED,
+            HEART_RACED,
+            RedFlag.FAINTED,
+            LEG,
+            RedFlag.ONE_LEG_SWELLING,
+            HURT_BY_FALL,
+            RedFlag.FALL_WITH_INJURY);
 
     static final List<DayRule> ALL = List.of(
             rule(CHEST, EMERGENCY, DOCTOR_TODAY, "NHS on heart attack; ACSM signs", PARTLY),
@@ -42,7 +66,8 @@ record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
             rule(SLEPT_BADLY, LIGHT, LIGHT, "ours", DESIGN_CHOICE));
 
     private static DayRule rule(DaySign sign, Then yes, Then unknown, String citation, Known known) {
-        return new DayRule(sign, yes, unknown, new Rule("DAY-" + sign.name().replace('_', '-'), citation, known));
+        Rule rule = new Rule("DAY-" + sign.name().replace('_', '-'), citation, known);
+        return new DayRule(sign, yes, unknown, rule, Optional.ofNullable(BEYOND.get(sign)));
     }
 
     Finding raised() {
@@ -53,8 +78,7 @@ record DayRule(DaySign sign, Then yes, Then unknown, Rule rule) {
         return new Finding(rule, "Not known: " + sign.words() + ".");
     }
 
-    Stated stated() {
-        return new Stated(
-                rule, Stated.Area.TODAY, "%s: %s; not known: %s.".formatted(sign.words(), yes.words, unknown.words));
+    Statement stated() {
+        return Area.state(rule, Area.TODAY, "%s: %s; not known: %s.".formatted(sign.words(), yes.words, unknown.words));
     }
 }

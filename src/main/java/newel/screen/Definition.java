@@ -4,6 +4,7 @@ import static newel.source.Known.*;
 
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** The words of the decision table, in ours. */
 public enum Definition {
@@ -33,8 +34,7 @@ public enum Definition {
         return words;
     }
 
-    Stated stated() {
-        return new Stated(
-                new Rule("DEF-" + name().replace('_', '-'), Row.CITATION, known), Stated.Area.READINESS, words);
+    Statement stated() {
+        return Area.state(new Rule("DEF-" + name().replace('_', '-'), Row.CITATION, known), Area.READINESS, words);
     }
 }

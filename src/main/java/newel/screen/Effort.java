@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * How hard work is, on every scale that is in use. Bounds are the lowest value of each band; the band runs to just under the
@@ -31,8 +32,7 @@ public enum Effort {
         NO_TALK
     }
 
-    static final Rule RULE =
-            new Rule("EFFORT-BANDS", "Garber et al. 2011, Med Sci Sports Exerc 43:1334-1359", Known.PARTLY);
+    private static final String CITATION = "Garber et al. 2011, Med Sci Sports Exerc 43:1334-1359";
 
     private final Bounds from;
     private final String words;
@@ -117,10 +117,10 @@ public enum Effort {
         return Arrays.stream(values()).filter(reached).reduce(VERY_LIGHT, (one, next) -> next);
     }
 
-    Stated stated() {
-        return new Stated(
-                new Rule("EFFORT-" + name().replace('_', '-'), RULE.citation(), RULE.known()),
-                Stated.Area.EFFORT,
+    Statement stated() {
+        return Area.state(
+                new Rule("EFFORT-" + name().replace('_', '-'), CITATION, Known.PARTLY),
+                Area.EFFORT,
                 "%s: %d to %d %% of the pulse reserve, %d to %d %% of the highest pulse, from %d on the scale 6 to 20, %s on the scale 0 to 10; %s."
                         .formatted(
                                 words,

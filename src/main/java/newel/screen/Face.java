@@ -3,15 +3,28 @@ package newel.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What waits, in words for the face of a program. */
 record Face(Screening screening) {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        if (screening.permission() == Permission.NOTHING) {
+            return stop();
+        }
         readiness().ifPresent(lines::add);
         atRest().ifPresent(lines::add);
         screening.falls().level().balanceWaitsFor().ifPresent(lines::add);
         return List.copyOf(lines);
+    }
+
+    /** While nothing may be done, what would wait besides is of no use. */
+    private List<String> stop() {
+        return Stream.of(
+                        screening.readiness() instanceof Readiness.Stop ? readiness() : Optional.<String>empty(),
+                        screening.atRest() instanceof AtRest.Hold ? atRest() : Optional.<String>empty())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private Optional<String> readiness() {

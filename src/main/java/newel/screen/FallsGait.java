@@ -6,6 +6,7 @@ import newel.client.Measured;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * How the client walks, as the path for falls asks it: walking speed in m/s, up-and-go in seconds over 3 metres, either null.
@@ -74,15 +75,15 @@ record FallsGait(Measured speed, Measured upAndGo, FallsSet set) {
                 : "Has fallen, and neither walking speed nor up-and-go was measured.";
     }
 
-    static List<Stated> stated() {
-        List<Stated> stated = new ArrayList<>();
+    static List<Statement> stated() {
+        List<Statement> stated = new ArrayList<>();
         stated.add(
-                new Stated(
+                Area.state(
                         GAIT,
-                        Stated.Area.FALLS,
+                        Area.FALLS,
                         "After a fall: usual walking speed of 0.8 m/s or less, or a slow up-and-go where it is missing: intermediate."));
         for (FallsSet each : FallsSet.values()) {
-            stated.add(new Stated(each.rule(), Stated.Area.FALLS, each.words() + ": intermediate."));
+            stated.add(Area.state(each.rule(), Area.FALLS, each.words() + ": intermediate."));
         }
         return stated;
     }

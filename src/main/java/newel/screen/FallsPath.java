@@ -7,6 +7,7 @@ import newel.client.FallsAnswers;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * The stratification path: a fall? how bad? how does the client walk?
@@ -103,17 +104,17 @@ final class FallsPath {
         return found;
     }
 
-    static List<Stated> stated() {
-        Stated.Area area = Stated.Area.FALLS;
+    static List<Statement> stated() {
+        Area area = Area.FALLS;
         return List.of(
-                new Stated(FELL, area, "Once a year: any fall in the past 12 months? No fall: low (as published)."),
-                new Stated(
+                Area.state(FELL, area, "Once a year: any fall in the past 12 months? No fall: low (as published)."),
+                Area.state(
                         SEVERE,
                         area,
                         "A fall and any of: care was needed; 2 or more falls; frail; lay an hour or could not rise;"
                                 + " lost consciousness: high."),
-                new Stated(KEY, area, "Fallen in a year, unsteady, or worried about falling: any yes is at risk."),
-                new Stated(OPEN, area, "What was not answered or measured is never taken as good."));
+                Area.state(KEY, area, "Fallen in a year, unsteady, or worried about falling: any yes is at risk."),
+                Area.state(OPEN, area, "What was not answered or measured is never taken as good."));
     }
 
     private static void addKey(List<Finding> found, Answer answer, String yes, String asked) {

@@ -7,6 +7,7 @@ import newel.client.Measure;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * What a level of falls risk asks of the instructor next.
@@ -77,14 +78,14 @@ public record FallsPlan(List<Finding> steps, Set<Measure> measure, boolean refer
         return open;
     }
 
-    static List<Stated> stated() {
-        Stated.Area area = Stated.Area.FALLS;
+    static List<Statement> stated() {
+        Area area = Area.FALLS;
         return List.of(
-                new Stated(WFG_LOW, area, "Low: " + LOW_SAYS),
-                new Stated(WFG_MIDDLE, area, "Intermediate: " + MIDDLE_SAYS + " Ask again in 12 months."),
-                new Stated(WFG_HIGH, area, "High: " + HIGH_SAYS + " Look again in 30 to 90 days."),
-                new Stated(AT_RISK, area, "At risk by the key questions or the questionnaire: " + AT_RISK_SAYS),
-                new Stated(
+                Area.state(WFG_LOW, area, "Low: " + LOW_SAYS),
+                Area.state(WFG_MIDDLE, area, "Intermediate: " + MIDDLE_SAYS + " Ask again in 12 months."),
+                Area.state(WFG_HIGH, area, "High: " + HIGH_SAYS + " Look again in 30 to 90 days."),
+                Area.state(AT_RISK, area, "At risk by the key questions or the questionnaire: " + AT_RISK_SAYS),
+                Area.state(
                         HANDS,
                         area,
                         "High or not known: both hands, and no balance work; intermediate or at risk: one hand."));

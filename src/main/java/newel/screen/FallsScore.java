@@ -8,6 +8,7 @@ import newel.client.FallsItem;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * Points of the twelve-item questionnaire on falls, 0 to 14.
@@ -56,11 +57,11 @@ public record FallsScore(int points, int open, boolean asked) {
         return List.copyOf(found);
     }
 
-    static List<Stated> stated() {
+    static List<Statement> stated() {
         return List.of(
-                new Stated(
+                Area.state(
                         RULE,
-                        Stated.Area.FALLS,
+                        Area.FALLS,
                         "Twelve items: the first two (fell; stick or frame) count 2, the others 1; at risk is 4 of 14 or more."));
     }
 }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** Bands of blood sugar for people on insulin or on tablets that can make it too low; each runs to just under the next. */
 public enum GlucoseBand {
@@ -76,10 +77,10 @@ public enum GlucoseBand {
         return says;
     }
 
-    Stated stated() {
+    Statement stated() {
         String from = this == VERY_LOW
                 ? "Under 54 mg/dL (3.0 mmol/L)"
                 : "From %s mg/dL (%s mmol/L)".formatted(fromMgDl, fromMmolL);
-        return new Stated(rule, Stated.Area.SUGAR, from + ": " + says + ".");
+        return Area.state(rule, Area.SUGAR, from + ": " + says + ".");
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * When to add load: two repetitions or more over the goal, in the last set, in two sessions running.
@@ -37,14 +38,14 @@ public record LoadRise(int goal, int first, int second, boolean running, int pai
         return due(zones) ? loadKg.add(loadKg.multiply(percent).movePointLeft(2)) : loadKg;
     }
 
-    static List<Stated> stated() {
-        Stated.Area area = Stated.Area.DOSE;
+    static List<Statement> stated() {
+        Area area = Area.DOSE;
         return List.of(
-                new Stated(
+                Area.state(
                         RULE,
                         area,
                         "2 repetitions or more over the goal in the last set, in 2 sessions running: add load."),
-                new Stated(SIZE, area, "Add 2 to 10 %."),
-                new Stated(PAIN, area, "No load is added while pain is over the safe zone."));
+                Area.state(SIZE, area, "Add 2 to 10 %."),
+                Area.state(PAIN, area, "No load is added while pain is over the safe zone."));
     }
 }

@@ -3,6 +3,7 @@ package newel.screen;
 import java.math.BigDecimal;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** Formulas for the highest pulse at an age, in beats a minute; exact decimals, never rounded here. */
 public enum MaxPulse {
@@ -54,7 +55,7 @@ public enum MaxPulse {
         return rule;
     }
 
-    Stated stated() {
-        return new Stated(rule, Stated.Area.EFFORT, "Highest pulse: " + says);
+    Statement stated() {
+        return Area.state(rule, Area.EFFORT, "Highest pulse: " + says);
     }
 }

@@ -11,7 +11,8 @@ public enum PainKind {
     CHEST("The chest, or jaw or arm with it", CHEST_PAIN_NOW),
     CALF("One calf, warm, swollen or sore", ONE_LEG_SWELLING),
     SPINE_WITH_NERVE("The back or neck, with numbness or weakness in arms, legs or between the legs", FAST_WEAKENING),
-    PERHAPS_BROKEN("After a fall or knock, or a new bad back pain with thin bones: perhaps broken", BROKEN_HIP_SIGNS),
+    PERHAPS_BROKEN("After a fall or knock: cannot put weight on it, or it looks out of shape", BROKEN_HIP_SIGNS),
+    SPINE_PERHAPS_BROKEN("New and bad in the back, with thin bones, steroids or a small knock", NEW_SPINE_PAIN),
     BONE_WITH_CANCER("A bone, in somebody who has or had cancer", WEIGHT_LOSS_OR_SWEATS);
 
     private final String words;

@@ -5,6 +5,7 @@ import java.util.List;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * The pain-monitoring model: what pain during, after and the next morning says.
@@ -81,29 +82,29 @@ public record PainModel(PainZones zones) {
         return pain.compareTo(BigDecimal.valueOf(bound)) > 0;
     }
 
-    static List<Stated> stated() {
-        Stated.Area area = Stated.Area.PAIN;
+    static List<Statement> stated() {
+        Area area = Area.PAIN;
         return List.of(
-                new Stated(
+                Area.state(
                         KIND,
                         area,
                         "Never used for pain in chest or calf, spine pain with numbness or weakness, a bone that may be broken, or"
                                 + " bone pain with cancer: these are red flags."),
-                new Stated(
+                Area.state(
                         ALARM,
                         area,
                         "Pain at night, over 5 at rest, new swelling, locking or giving way: stop, let somebody look."),
-                new Stated(MOST, area, "Over 5 during or after: one step easier."),
-                new Stated(
+                Area.state(MOST, area, "Over 5 during or after: one step easier."),
+                Area.state(
                         MORNING,
                         area,
                         "One point or more over a usual morning: one step easier; after two sessions running: let somebody look."),
-                new Stated(WEEK, area, "Pain or stiffness rises from week to week: one step easier."),
-                new Stated(
+                Area.state(WEEK, area, "Pain or stiffness rises from week to week: one step easier."),
+                Area.state(
                         PainZones.LOWER.rule(),
                         area,
                         PainZones.LOWER.words() + "; safe may go up a step, acceptable keeps the load."),
-                new Stated(
+                Area.state(
                         PainZones.HIGHER.rule(),
                         area,
                         PainZones.HIGHER.words() + "; safe may go up a step, acceptable keeps the load."));

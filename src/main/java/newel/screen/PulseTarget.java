@@ -10,6 +10,7 @@ import newel.client.PulseGuard;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** The pulse to work at, in whole beats a minute, or why none is shown. */
 public sealed interface PulseTarget {
@@ -76,16 +77,16 @@ public sealed interface PulseTarget {
         }
     }
 
-    static List<Stated> stated() {
+    static List<Statement> stated() {
         return List.of(
-                new Stated(
+                Area.state(
                         RESERVE,
-                        Stated.Area.EFFORT,
+                        Area.EFFORT,
                         "Target = rest + share x (highest - rest), rounded to whole beats, half up; a measured highest pulse"
                                 + " stands above any formula."),
-                new Stated(
+                Area.state(
                         GUARD,
-                        Stated.Area.EFFORT,
+                        Area.EFFORT,
                         "No target pulse with medicine that slows the pulse, an uneven rhythm, a pacemaker, nerve damage"
                                 + " that changes the pulse, or a changed dose; nor while one of them is not answered."));
     }

@@ -11,6 +11,7 @@ import newel.client.Symptom;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** Red flags first, then the table, then what nobody has answered. */
 final class ReadinessDecision {
@@ -131,11 +132,11 @@ final class ReadinessDecision {
         return List.copyOf(answers.knownDisease().all(Disease.class, answer));
     }
 
-    static List<Stated> stated() {
+    static List<Statement> stated() {
         return List.of(
-                new Stated(
+                Area.state(
                         UNANSWERED,
-                        Stated.Area.READINESS,
+                        Area.READINESS,
                         "A question without an answer is never read as no: it waits for the client, and an unknown disease counts as one."));
     }
 

@@ -11,6 +11,7 @@ import newel.client.RedFlag;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * What one red flag calls for.
@@ -68,9 +69,9 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
             routine(VALVE_OR_INFLAMMATION, NOTHING, AUSTRALIA, SEEN),
             routine(DIABETES_NOT_SETTLED, NOTHING, "BACR 2006, phase IV instructor manual", SEEN));
 
-    static final Stated UNANSWERED = new Stated(
-            new Rule("E?", "ours", DESIGN_CHOICE),
-            Stated.Area.RED_FLAGS,
+    static final Statement UNANSWERED = Area.state(
+            new Rule("E?", "an unanswered question is never read as no: ours", DESIGN_CHOICE),
+            Area.RED_FLAGS,
             "An emergency question without an answer counts as same day; the others are asked first. The highest level wins.");
 
     public static RedFlagRule of(RedFlag flag) {
@@ -82,19 +83,17 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
     }
 
     public Finding unanswered() {
-        return new Finding(
-                new Rule(flag.code() + "?", "an unanswered question is never read as no", DESIGN_CHOICE),
-                "Not answered yet: " + flag.words() + ".");
+        return new Finding(UNANSWERED.rule(), "Not answered yet: " + flag.words() + ".");
     }
 
     public Rule rule() {
         return new Rule(flag.code(), citation, known);
     }
 
-    Stated stated() {
-        return new Stated(
+    Statement stated() {
+        return Area.state(
                 rule(),
-                Stated.Area.RED_FLAGS,
+                Area.RED_FLAGS,
                 flag.words() + ": " + urgency.words().toLowerCase(Locale.ROOT)
                         + (meanwhile == NOTHING ? "; no exercise until then." : "; exercise goes on meanwhile."));
     }

@@ -9,6 +9,7 @@ import newel.client.Answer;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
 import newel.source.Finding;
+import newel.source.Statement;
 
 /**
  * Which red flags are up and which questions about them have no answer; the highest level wins.
@@ -33,7 +34,7 @@ record RedFlags(List<RedFlagRule> raised, List<RedFlagRule> unanswered, List<Fin
             }
         }
         if (Combination.feltPressure(told)) {
-            Stated felt = Combination.FELT_PRESSURE;
+            Statement felt = Combination.FELT_PRESSURE;
             found.add(new Finding(felt.rule(), felt.says()));
         }
         return List.copyOf(found);

@@ -13,6 +13,7 @@ import newel.client.Vitals;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * One line on signs at rest.
@@ -126,10 +127,12 @@ public record RestRule(
                         .says("Resting pulse over " + set.pulseOver() + ": hold."));
     }
 
-    static List<Stated> stated() {
+    static List<Statement> stated() {
         Stream<RestRule> sets = Stream.of(RestSet.values()).flatMap(set -> chosen(set).stream());
-        return Stream.concat(sets, ALWAYS.stream())
-                .map(each -> new Stated(each.rule, Stated.Area.AT_REST, each.says))
+        return Stream.concat(
+                        Stream.of(RestSet.values()).map(set -> Area.state(set.rule(), Area.AT_REST, set.words() + ".")),
+                        Stream.concat(sets, ALWAYS.stream())
+                                .map(each -> Area.state(each.rule, Area.AT_REST, each.says)))
                 .toList();
     }
 

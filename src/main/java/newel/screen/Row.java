@@ -6,6 +6,7 @@ import static newel.screen.Row.Says.*;
 import java.util.Locale;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * The decision table of the 2015 pre-participation screening; the first row that matches decides.
@@ -64,10 +65,10 @@ public enum Row {
         return new Rule(code(), CITATION, Known.SEEN);
     }
 
-    Stated stated() {
-        return new Stated(
+    Statement stated() {
+        return Area.state(
                 rule(),
-                Stated.Area.READINESS,
+                Area.READINESS,
                 "Used to exercise: %s; signs: %s; known disease: %s; wants hard work: %s. %s; then %s."
                         .formatted(
                                 active.words(),

@@ -60,6 +60,18 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls) {
         return Stream.of(readinessUrgency(), held).flatMap(Optional::stream).reduce(Urgency::higher);
     }
 
+    /** Why everything stops, worst first; empty when nothing does. */
+    public List<Finding> stopping() {
+        List<Finding> stopping = new ArrayList<>();
+        if (readiness instanceof Readiness.Stop stop) {
+            stopping.addAll(stop.reasons());
+        }
+        if (atRest instanceof AtRest.Hold hold) {
+            stopping.addAll(hold.reasons());
+        }
+        return List.copyOf(stopping);
+    }
+
     private Optional<Urgency> readinessUrgency() {
         return switch (readiness) {
             case Readiness.Clear clear -> Optional.empty();

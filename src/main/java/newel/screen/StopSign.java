@@ -4,6 +4,7 @@ import static newel.source.Known.*;
 
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** What stops a session while it runs, in our own words. */
 public enum StopSign {
@@ -99,7 +100,7 @@ public enum StopSign {
         return then;
     }
 
-    Stated stated() {
-        return new Stated(rule, Stated.Area.STOP, words + ": " + then.words() + ".");
+    Statement stated() {
+        return Area.state(rule, Area.STOP, words + ": " + then.words() + ".");
     }
 }

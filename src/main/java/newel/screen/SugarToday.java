@@ -7,6 +7,7 @@ import newel.client.ReadinessAnswers;
 import newel.source.Finding;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /** What the blood sugar allows, for people on insulin or on tablets that can make it too low. */
 public sealed interface SugarToday {
@@ -66,21 +67,18 @@ public sealed interface SugarToday {
         };
     }
 
-    static List<Stated> stated() {
+    static List<Statement> stated() {
         return List.of(
-                new Stated(
-                        HELPED,
-                        Stated.Area.SUGAR,
-                        "A low sugar in the last 24 hours that needed another person: none today."),
-                new Stated(
-                        MISSING, Stated.Area.SUGAR, "Insulin or such tablets and no figure: measure before the start."),
-                new Stated(
+                Area.state(
+                        HELPED, Area.SUGAR, "A low sugar in the last 24 hours that needed another person: none today."),
+                Area.state(MISSING, Area.SUGAR, "Insulin or such tablets and no figure: measure before the start."),
+                Area.state(
                         new Rule("SUGAR-KETONES", "blood ketones", Known.FROM_MEMORY),
-                        Stated.Area.SUGAR,
+                        Area.SUGAR,
                         "Ketones of 1.5 mmol/L or more in blood count as moderate or large: no exercise."),
-                new Stated(
+                Area.state(
                         new Rule("SUGAR-OLDER", "ADA and ACSM before 2016", Known.SEEN),
-                        Stated.Area.SUGAR,
+                        Area.SUGAR,
                         "Older lines, not used: avoid over 250 mg/dL (13.9) with ketosis, caution over 300 (16.7) without,"
                                 + " add carbohydrate under 100 (5.6)."));
     }

@@ -1,10 +1,14 @@
 package newel.screen;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import newel.client.Client;
 import newel.client.DayAnswers;
+import newel.client.RedFlag;
 import newel.source.Finding;
 
 /** Whether the session of a day goes on. */
@@ -15,6 +19,14 @@ public sealed interface Today {
     static Today of(DayAnswers answers, Glucose glucose, Client client, Choices choices, LocalDate today) {
         Optional<SugarToday> sugar = SugarToday.asked(client) ? Optional.of(SugarToday.of(glucose)) : Optional.empty();
         return DayCheck.judge(answers, sugar, Screening.of(client, choices, today), choices);
+    }
+
+    /** Signs that stay up beyond the day, until somebody has looked. */
+    static Set<RedFlag> beyond(DayAnswers answers) {
+        return DayRule.ALL.stream()
+                .filter(each -> answers.signs().to(each.sign()).yes())
+                .flatMap(each -> each.flag().stream())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(RedFlag.class)));
     }
 
     /** @param reasons what is done first or along the way, such as carbohydrate; empty when there is nothing */

@@ -3,6 +3,7 @@ package newel.screen;
 import java.util.List;
 import newel.source.Known;
 import newel.source.Rule;
+import newel.source.Statement;
 
 /**
  * A week beside the guideline for 65 and over: minutes, and days of strength and of balance work.
@@ -16,8 +17,8 @@ public record WeekCheck(int moderateMinutes, int vigorousMinutes, int strengthDa
     static final Rule BALANCE = new Rule("WEEK-BALANCE", WHO, Known.SEEN);
 
     private static final int MINUTES = 150;
-    private static final int STRENGTH_DAYS = 2;
-    private static final int BALANCE_DAYS = 3;
+    public static final int STRENGTH_DAYS = 2;
+    public static final int BALANCE_DAYS = 3;
 
     /** One hard minute counts as two moderate ones. */
     public int moderateEquivalent() {
@@ -36,14 +37,14 @@ public record WeekCheck(int moderateMinutes, int vigorousMinutes, int strengthDa
         return balanceDays >= BALANCE_DAYS;
     }
 
-    static List<Stated> stated() {
-        Stated.Area area = Stated.Area.DOSE;
+    static List<Statement> stated() {
+        Area area = Area.DOSE;
         return List.of(
-                new Stated(
+                Area.state(
                         AEROBIC, area, "150 minutes a week of moderate work or more; one hard minute counts as two."),
-                new Stated(STRENGTH, area, "Strength of all major groups on 2 days a week or more."),
-                new Stated(BALANCE, area, "Balance together with strength on 3 days a week or more."),
-                new Stated(
+                Area.state(STRENGTH, area, "Strength of all major groups on 2 days a week or more."),
+                Area.state(BALANCE, area, "Balance together with strength on 3 days a week or more."),
+                Area.state(
                         new Rule("WEEK-START-SMALL", WHO, Known.PARTLY),
                         area,
                         "Who cannot reach this does as much as they can; start small and build up."));

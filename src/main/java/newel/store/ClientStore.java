@@ -68,6 +68,25 @@ public final class ClientStore {
                 .execute());
     }
 
+    public void keepReadiness(ClientId id, ReadinessAnswers readiness) {
+        jdbi.useHandle(handle -> handle.createUpdate(
+                        "update client set readiness = :readiness, changed_at = :now where id = :id")
+                .bind("readiness", Json.write(readiness))
+                .bind("now", now())
+                .bind("id", id.value())
+                .execute());
+    }
+
+    /** Keeps what was answered about falls, and nothing else. */
+    public void keepFalls(ClientId id, FallsAnswers falls) {
+        jdbi.useHandle(
+                handle -> handle.createUpdate("update client set falls = :falls, changed_at = :now where id = :id")
+                        .bind("falls", Json.write(falls))
+                        .bind("now", now())
+                        .bind("id", id.value())
+                        .execute());
+    }
+
     /** A client with everything that is known, in one go. */
     public ClientId add(Client client) {
         ClientId id = open(client.profile().name());

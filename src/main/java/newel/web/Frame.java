@@ -24,6 +24,7 @@ public record Frame(String token, String path, String assets, Note note, Around 
             "layout",
             "forms",
             "client",
+            "screen",
             "intake",
             "figure",
             "program",

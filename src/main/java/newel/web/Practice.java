@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import newel.assess.Guides;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
@@ -12,6 +13,7 @@ import newel.limit.Limit;
 import newel.limit.Presets;
 import newel.limit.VariantDemands;
 import newel.program.Suited;
+import newel.screen.Choices;
 import newel.screen.Intensity;
 import newel.screen.Permission;
 import newel.screen.Screening;
@@ -27,16 +29,51 @@ public final class Practice {
     private final Suited suited;
     private final Presets presets = Presets.read();
     private final Clock clock;
+    private final Supplier<Choices> choices;
+    private final Supplier<String> emergencyCall;
 
+    /** The strict choices hold, and nobody has said which number to call. */
     public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
+        this(catalogue, demands, clock, Choices::strict, () -> "call an ambulance");
+    }
+
+    private Practice(
+            Catalogue catalogue,
+            VariantDemands demands,
+            Clock clock,
+            Supplier<Choices> choices,
+            Supplier<String> emergencyCall) {
         this.catalogue = catalogue;
         this.demands = demands;
         this.suited = new Suited(catalogue, demands);
         this.clock = clock;
+        this.choices = choices;
+        this.emergencyCall = emergencyCall;
         List<String> missing = Guides.shipped().missingPictures(catalogue);
         if (!missing.isEmpty()) {
             throw new IllegalStateException(String.join("\n", missing));
         }
+    }
+
+    /**
+     * The same, by what is chosen where sources disagree; both are asked anew each time.
+     *
+     * @param call what to do first in an emergency, for the end of a sentence: "call 999"
+     */
+    public Practice choosing(Supplier<Choices> chosen, Supplier<String> call) {
+        return new Practice(catalogue, demands, clock, chosen, call);
+    }
+
+    public String emergencyCall() {
+        return emergencyCall.get();
+    }
+
+    public Choices choices() {
+        return choices.get();
+    }
+
+    public Screening screening(Client client) {
+        return Screening.of(client, choices(), today());
     }
 
     public Catalogue catalogue() {
@@ -57,7 +94,7 @@ public final class Practice {
 
     /** The limits of body, home and screening together. */
     public Suiting suiting(Client client) {
-        Screening screening = Screening.of(client);
+        Screening screening = screening(client);
         return screening.permission() == Permission.NOTHING
                 ? suited.to(client, WHILE_NOTHING_GOES_ON, Map.of())
                 : suited.to(client, screening.limits(), screening.withheld());

@@ -10,12 +10,14 @@ import newel.practice.Rulebook;
 import newel.store.Stores;
 import newel.web.client.ClientRoutes;
 import newel.web.client.LookRoutes;
+import newel.web.falls.FallsRoutes;
 import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
 import newel.web.measure.MeasureRoutes;
 import newel.web.movement.DrawingRoutes;
 import newel.web.movement.MovementRoutes;
+import newel.web.pain.PainRoutes;
 import newel.web.practice.PracticeRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ItemRoutes;
@@ -26,6 +28,7 @@ import newel.web.referral.ReplyRoutes;
 import newel.web.source.Shipped;
 import newel.web.source.SignOffRoutes;
 import newel.web.source.SourceRoutes;
+import newel.web.today.TodayRoutes;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 
 /** The web server: its settings, and the list of all routes. */
@@ -44,10 +47,12 @@ public final class Server implements AutoCloseable {
         Rulebook rulebook = Shipped.rulebook(practice.presets());
         Pages pages = new Pages(token, () -> Around.of(stores, rulebook));
         stores.search().fill(practice.catalogue());
+        Practice choosing = practice.choosing(
+                stores.practice()::choices, () -> Around.of(stores, rulebook).emergencyCall());
         javalin = Javalin.create(config -> {
             settings(config, port);
             new Guard(pages, token, address).add(config.routes);
-            features(pages, stores, practice, rulebook).forEach(routes -> routes.add(config.routes));
+            features(pages, stores, choosing, rulebook).forEach(routes -> routes.add(config.routes));
             new Errors(pages).add(config.routes);
         });
     }
@@ -57,6 +62,9 @@ public final class Server implements AutoCloseable {
                 new IntakeRoutes(pages, stores, practice, practice.presets()),
                 new ClientRoutes(pages, stores, practice),
                 new LookRoutes(pages, stores, practice),
+                new TodayRoutes(pages, stores, practice),
+                new FallsRoutes(pages, stores, practice),
+                new PainRoutes(pages, stores, practice),
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
                 new MeasureRoutes(pages, stores, practice),
                 new ChangesRoutes(pages, stores, practice),

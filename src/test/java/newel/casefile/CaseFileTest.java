@@ -113,6 +113,9 @@ class CaseFileTest {
                 ", \"vitals\": \"flat | $: the file breaks off before its end; download it again",
                 ", \"vitals\": \"flat\" | $.vitals: must be an object",
                 ", \"measures\": [{\"test\": \"grip\", \"value\": 20, \"on\": \"1 May\"}] | $.measures[0].on: must be a day such as 2026-03-01",
+                ", \"measures\": [{\"test\": \"grip\", \"value\": 20, \"unit\": \"cm\", \"on\": \"2026-03-01\"}] | $.measures[0].unit: this test is not measured in cm",
+                ", \"measures\": [{\"test\": \"grip\", \"parts\": {\"tandem\": 3}, \"on\": \"2026-03-01\"}] | $.measures[0].parts: this test has one value and no parts",
+                ", \"measures\": [{\"test\": \"sppb\", \"value\": 9, \"parts\": {\"side-by-side\": 10}, \"on\": \"2026-03-01\"}] | $.measures[0].value: the parts come to 1; leave value out or mend them",
                 ", \"colour\": \"red\" | $: 'colour' is not part of a case file",
                 ", \"vitals\": {\"systolic\": \"high\"} | $.vitals.systolic: must be a whole number",
                 ", \"limitations\": [{\"preset\": \"dragon\"}] | $.limitations[0].preset: there is no preset dragon",
@@ -222,5 +225,64 @@ class CaseFileTest {
         assertEquals("clear", fit.get("readiness").get("outcome").asText());
         assertEquals(0, fit.get("referral").size());
         assertEquals(4, fit.get("sessions").size());
+    }
+
+    /** Women of 74: 10 to 15 stands, and 10 to 16 curls only from 80 on (Rikli and Jones 1999). */
+    @Test
+    void a_measure_comes_back_with_its_score_band_norm_and_source() {
+        String measures = ", \"measures\": [%s, %s, %s]"
+                .formatted(
+                        "{\"test\": \"chair-stand-30s\", \"value\": 9, \"on\": \"2026-03-01\"}",
+                        "{\"test\": \"chair-stand-30s\", \"value\": 12, \"armsUsed\": true, \"on\": \"2026-03-01\"}",
+                        "{\"test\": \"walk-6min\", \"value\": 400, \"unit\": \"m\", \"on\": \"2026-03-01\"}");
+        Client client = assertInstanceOf(ReadCase.Read.class, READER.read(LEAST.formatted(measures)))
+                .client();
+
+        JsonNode out = CaseResults.of(client, People.TODAY);
+
+        assertEquals(
+                List.of("9 9 below 10 15", "12 0 below 10 15", "400 400 below 480 615"),
+                List.of(0, 1, 2).stream()
+                        .map(out::get)
+                        .map(each -> "%s %s %s %s %s"
+                                .formatted(
+                                        each.get("value"),
+                                        each.get("score"),
+                                        each.get("band").asText(),
+                                        each.get("norm").get("low"),
+                                        each.get("norm").get("high")))
+                        .toList());
+        assertEquals("yd", out.get(2).get("publishedIn").asText());
+        assertEquals(
+                "Rikli RE, Jones CJ 1999, J Aging Phys Act 7:162-181; Senior Fitness Test Manual 2001, 2nd ed. 2013",
+                out.get(0).get("source").asText());
+        assertEquals(
+                List.of("below", "below-average", "not-in-risk-zone", "below-criterion"),
+                out.get(0).get("verdicts").findValuesAsText("band"));
+    }
+
+    @Test
+    void how_a_test_was_done_is_written_and_read_back() {
+        String measures = ", \"measures\": [%s, %s, %s]"
+                .formatted(
+                        "{\"test\": \"back-scratch\", \"value\": -10.5, \"unit\": \"cm\", \"on\": \"2026-03-01\", \"side\": \"left\"}",
+                        "{\"test\": \"up-and-go-3m\", \"unable\": true, \"on\": \"2026-03-01\", \"aid\": \"frame\"}",
+                        "{\"test\": \"sppb\", \"on\": \"2026-03-01\", \"parts\": {\"side-by-side\": 10, \"course\": 4, \"walk\": 4.81}}");
+        Client client = assertInstanceOf(ReadCase.Read.class, READER.read(LEAST.formatted(measures)))
+                .client();
+
+        JsonNode written = CaseWriter.write(client, People.TODAY);
+
+        assertEquals(
+                "[{\"test\":\"back-scratch\",\"value\":-10.5,\"unit\":\"cm\",\"on\":\"2026-03-01\",\"side\":\"left\"},"
+                        + "{\"test\":\"up-and-go-3m\",\"value\":0,\"on\":\"2026-03-01\",\"unable\":true,\"aid\":\"frame\"},"
+                        + "{\"test\":\"sppb\",\"value\":5,\"on\":\"2026-03-01\","
+                        + "\"parts\":{\"side-by-side\":10,\"course\":4,\"walk\":4.81}}]",
+                written.get("measures").toString());
+        assertEquals(
+                client.measures(),
+                assertInstanceOf(ReadCase.Read.class, READER.read(written.toString()))
+                        .client()
+                        .measures());
     }
 }

@@ -91,6 +91,7 @@ class PainModelTest {
         "CALF,             SAME_DAY",
         "SPINE_WITH_NERVE, EMERGENCY",
         "PERHAPS_BROKEN,   EMERGENCY",
+        "SPINE_PERHAPS_BROKEN, SAME_DAY",
         "BONE_WITH_CANCER, ROUTINE"
     })
     void other_pains_are_treated_as_the_sign_they_may_be(PainKind kind, Urgency urgency) {

@@ -48,7 +48,7 @@ class GuardTest extends Served {
     @Test
     void what_is_not_there_says_what_to_do() {
         for (String path :
-                new String[] {"/nowhere", "/clients/none", "/clients/none/program", "/clients/none/referral"}) {
+                new String[] {"/nowhere", "/clients/none", "/clients/none/program", "/clients/none/referrals"}) {
             Browser.Page page = browser.get(path);
             assertEquals(404, page.status(), path);
             assertEquals("There is nothing at this address", page.text("h1"), path);

@@ -10,8 +10,12 @@ import newel.client.Client;
 import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.screen.AtRest;
+import newel.screen.Choices;
 import newel.screen.Readiness;
 import newel.screen.Screening;
+import newel.screen.Urgency;
+import newel.source.Finding;
+import newel.web.Practice;
 
 /**
  * What stands above every page of one client and never changes shape.
@@ -19,13 +23,33 @@ import newel.screen.Screening;
  * @param mind what to mind, what a clinician ordered first
  * @param tone stop, care or well: how the readiness is drawn
  * @param review next day to look at a limitation again, empty for none
+ * @param alarm what to do first in an emergency, empty when there is none
+ * @param alarms why
  */
 public record ClientHeader(
-        String base, String name, int age, List<String> mind, String readiness, String tone, String review) {
+        String base,
+        String name,
+        int age,
+        List<String> mind,
+        String readiness,
+        String tone,
+        String review,
+        String alarm,
+        List<String> alarms) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     public static ClientHeader of(Client client, LocalDate today) {
-        Screening screening = Screening.of(client);
+        return of(client, today, Screening.of(client, Choices.strict(), today), "call the emergency number");
+    }
+
+    /** By what the practice has chosen, and with the number it calls. */
+    public static ClientHeader of(Client client, Practice practice) {
+        return of(client, practice.today(), practice.screening(client), practice.emergencyCall());
+    }
+
+    private static ClientHeader of(Client client, LocalDate today, Screening screening, String call) {
+        boolean emergency =
+                screening.urgency().filter(Urgency.EMERGENCY::equals).isPresent();
         return new ClientHeader(
                 "/clients/" + client.id().value(),
                 client.profile().name(),
@@ -33,7 +57,9 @@ public record ClientHeader(
                 mind(client),
                 readiness(screening),
                 tone(screening),
-                review(client));
+                review(client),
+                emergency ? "Emergency: " + call + " now" : "",
+                emergency ? screening.stopping().stream().map(Finding::text).toList() : List.of());
     }
 
     private static List<String> mind(Client client) {

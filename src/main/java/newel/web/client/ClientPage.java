@@ -1,6 +1,5 @@
 package newel.web.client;
 
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +9,7 @@ import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.screen.Screening;
 import newel.source.Finding;
+import newel.web.Practice;
 import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
 import newel.web.referral.NoteListPage;
@@ -26,6 +26,8 @@ public record ClientPage(
         boolean program,
         boolean drafted,
         String standing,
+        TodayBand today,
+        HowHard howHard,
         LookChoice look,
         List<NoteListPage.Line> notes) {
 
@@ -35,15 +37,16 @@ public record ClientPage(
 
     static ClientPage of(
             Client client,
-            LocalDate today,
+            Practice practice,
+            TodayBand band,
             boolean program,
             boolean drafted,
             Faults lookFaults,
             List<NoteListPage.Line> notes) {
-        Screening screening = Screening.of(client);
+        Screening screening = practice.screening(client);
         return new ClientPage(
                 client.id().value(),
-                ClientHeader.of(client, today),
+                ClientHeader.of(client, practice),
                 screening.face(),
                 screening.reasons(),
                 screening.falls().level().words(),
@@ -52,6 +55,8 @@ public record ClientPage(
                 program,
                 drafted,
                 Screening.STANDING,
+                band,
+                HowHard.of(client, screening, practice.today()),
                 LookChoice.of(client.look(), lookFaults),
                 notes);
     }

@@ -19,7 +19,8 @@ record ClientPages(Stores stores, Practice practice) {
                 .opened(client.id())
                 .map(ClientStore.Opened::drafted)
                 .orElse(false);
-        return ClientPage.of(client, practice.today(), program, drafted, lookFaults, notes(client));
+        TodayBand band = TodayBand.of(client, stores, practice);
+        return ClientPage.of(client, practice, band, program, drafted, lookFaults, notes(client));
     }
 
     /** Those about which something is still to be done. */

@@ -13,7 +13,6 @@ import newel.client.ClientId;
 import newel.limit.Limitation;
 import newel.referral.Note;
 import newel.screen.Permission;
-import newel.screen.Screening;
 import newel.store.ClientStore;
 import newel.store.Stores;
 import newel.web.Pages;
@@ -67,7 +66,7 @@ public final class ClientRoutes implements Routes {
 
     private List<ClientListPage.Need> needs(ClientStore.Opened opened, Client client, List<Note> notes) {
         List<ClientListPage.Need> needs = new ArrayList<>();
-        Permission permission = Screening.of(client).permission();
+        Permission permission = practice.screening(client).permission();
         if (permission == Permission.NOTHING) {
             needs.add(new ClientListPage.Need("stop", "No exercise yet"));
         } else if (permission == Permission.PREPARE) {

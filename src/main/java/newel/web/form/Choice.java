@@ -1,9 +1,12 @@
 package newel.web.form;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import newel.client.Answer;
 
 /** How a constant is written in a form: {@code CHAIR_STAND} as {@code chair-stand}. */
 public final class Choice {
@@ -21,6 +24,15 @@ public final class Choice {
         return Arrays.stream(kind.getEnumConstants())
                 .filter(constant -> of(constant).equals(written))
                 .findFirst();
+    }
+
+    /** Yes, no and not known, as they are labelled everywhere. */
+    public static Map<String, String> answers() {
+        Map<String, String> answers = new LinkedHashMap<>();
+        answers.put(of(Answer.YES), "Yes");
+        answers.put(of(Answer.NO), "No");
+        answers.put(of(Answer.UNKNOWN), "Not known");
+        return answers;
     }
 
     private Choice() {}

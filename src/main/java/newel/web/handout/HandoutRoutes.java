@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import newel.handout.Handout;
 import newel.handout.Handouts;
 import newel.program.Program;
 import newel.screen.Permission;
-import newel.screen.Screening;
+import newel.screen.Today;
 import newel.store.Stores;
 import newel.web.Note;
 import newel.web.Pages;
@@ -28,11 +29,13 @@ public final class HandoutRoutes implements Routes {
 
     private final Pages pages;
     private final Stores stores;
+    private final Practice practice;
     private final Handouts handouts;
 
     public HandoutRoutes(Pages pages, Stores stores, Practice practice) {
         this.pages = pages;
         this.stores = stores;
+        this.practice = practice;
         this.handouts = new Handouts(practice.catalogue());
     }
 
@@ -47,8 +50,7 @@ public final class HandoutRoutes implements Routes {
     private void look(Context ctx) {
         Client client = client(ctx);
         Program program = program(client);
-        List<String> withheld =
-                mayStart(client) ? List.of() : Screening.of(client).face();
+        List<String> withheld = mayStart(client) ? List.of() : withheld(client);
         show(ctx, client, program, "/clients/" + client.id().value() + "/program", withheld);
     }
 
@@ -94,8 +96,24 @@ public final class HandoutRoutes implements Routes {
         ctx.redirect("/clients/" + client.id().value() + "/program");
     }
 
-    private static boolean mayStart(Client client) {
-        return Screening.of(client).permission() == Permission.START;
+    /** Nothing waits for the client, and today's check did not say no. */
+    private boolean mayStart(Client client) {
+        return practice.screening(client).permission() == Permission.START && !heldToday(client);
+    }
+
+    private boolean heldToday(Client client) {
+        return stores.checks()
+                .on(client.id(), practice.today())
+                .filter(checked -> checked.outcome() instanceof Today.NotToday)
+                .isPresent();
+    }
+
+    private List<String> withheld(Client client) {
+        List<String> lines = new ArrayList<>(practice.screening(client).face());
+        if (heldToday(client)) {
+            lines.addFirst("Today's check says: not today.");
+        }
+        return List.copyOf(lines);
     }
 
     private Program program(Client client) {

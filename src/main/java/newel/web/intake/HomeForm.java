@@ -1,9 +1,7 @@
 package newel.web.intake;
 
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import newel.catalogue.Kit;
 import newel.client.Answer;
@@ -32,15 +30,7 @@ final class HomeForm {
                 ask.line("home-clear", "Clear floor beside the chair")
                         .unit("m")
                         .hint("How far the client could step without meeting anything."),
-                ask.one("home-floor", "Gets down to the floor and up again", answers()));
-    }
-
-    static Map<String, String> answers() {
-        Map<String, String> answers = new LinkedHashMap<>();
-        answers.put(Choice.of(Answer.YES), "Yes");
-        answers.put(Choice.of(Answer.NO), "No");
-        answers.put(Choice.of(Answer.UNKNOWN), "Not known");
-        return answers;
+                ask.one("home-floor", "Gets down to the floor and up again", Choice.answers()));
     }
 
     static Parsed<Home> parse(Typed typed) {

@@ -3,6 +3,7 @@ package newel.web.intake;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import newel.client.Client;
 import newel.client.ClientId;
 import newel.client.Home;
@@ -34,7 +35,7 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
             case PERSON -> PersonForm.parse(typed, today).faults();
             case HOME -> HomeForm.parse(typed).faults();
             case WISHES -> WishesForm.parse(typed).faults();
-            case READINESS -> ReadinessForm.parse(typed).faults();
+            case READINESS -> ReadinessForm.parse(typed, today).faults();
             case LIMITATIONS, CHECK -> new Faults();
         };
     }
@@ -83,18 +84,24 @@ record Intake(Typed typed, Entries entries, LocalDate today) {
         Parsed<Profile> profile = PersonForm.parse(typed, today);
         Parsed<Home> home = HomeForm.parse(typed);
         Parsed<Wishes> wishes = WishesForm.parse(typed);
-        ReadinessForm.Answered answered = ReadinessForm.parse(typed).value().orElseThrow();
+        ReadinessForm.Answered answered = answered().orElseThrow();
         return new Client(
                 id,
                 profile.value().orElseThrow(),
                 home.value().orElseThrow(),
                 wishes.value().orElseThrow(),
                 answered.readiness(),
-                answered.falls(),
+                before == null
+                        ? answered.falls()
+                        : answered.falls().withItems(before.falls().items()),
                 answered.vitals(),
                 before == null ? List.of() : before.measures(),
                 before == null ? List.of() : before.limitations(),
                 before == null ? "" : before.look());
+    }
+
+    Optional<ReadinessForm.Answered> answered() {
+        return ReadinessForm.parse(typed, today).value();
     }
 
     static Typed filled(Client client) {

@@ -45,6 +45,7 @@ public final class IntakeRoutes implements Routes {
         routes.get(NEW, ctx -> show(ctx, NEW, "", Step.PERSON, intake(Typed.NOTHING), new Faults()));
         routes.post(NEW, this::open);
         routes.get(AT, ctx -> ctx.redirect("/clients/" + opened(ctx).id().value() + "/intake/person"));
+        routes.get(AT + "/urgent", this::urgent);
         routes.get(AT + "/{step}", this::ask);
         routes.post(AT + "/{step}", this::keep);
         routes.post(AT, this::finish);
@@ -103,11 +104,33 @@ public final class IntakeRoutes implements Routes {
         Faults faults = intake.faults(step);
         if (go.equals("back") || faults.none()) {
             rename(opened, draft, faults);
-            onward(ctx, opened, step, go);
+            if (step == Step.READINESS
+                    && !go.equals("back")
+                    && urgent(opened, intake).isPresent()) {
+                ctx.redirect(base(opened.id()) + "/urgent");
+            } else {
+                onward(ctx, opened, step, go);
+            }
         } else {
             ctx.status(422);
             show(ctx, base(opened.id()), opened.name(), step, intake, faults);
         }
+    }
+
+    /** What must be done before the intake goes on; the way on is left open. */
+    private void urgent(Context ctx) {
+        ClientStore.Opened opened = opened(ctx);
+        Optional<UrgentPage> urgent = urgent(opened, intake(draft(opened.id())));
+        if (urgent.isPresent()) {
+            pages.show(ctx, "intake/urgent.jte", urgent.get());
+        } else {
+            ctx.redirect(base(opened.id()) + "/" + Step.LIMITATIONS.slug());
+        }
+    }
+
+    private Optional<UrgentPage> urgent(ClientStore.Opened opened, Intake intake) {
+        return intake.answered()
+                .flatMap(answered -> UrgentPage.of(base(opened.id()), opened.name(), answered, practice));
     }
 
     private void rename(ClientStore.Opened opened, Typed draft, Faults faults) {
@@ -198,7 +221,13 @@ public final class IntakeRoutes implements Routes {
 
     private CheckPage checkPage(ClientStore.Opened opened, Intake intake, List<CheckPage.Open> open) {
         return new CheckPage(
-                base(opened.id()), opened.name(), marks(intake, Step.CHECK), intake.parts(), open, opened.whole());
+                base(opened.id()),
+                opened.name(),
+                marks(intake, Step.CHECK),
+                intake.parts(),
+                open,
+                opened.whole(),
+                urgent(opened, intake).orElse(null));
     }
 
     private static List<IntakePage.Mark> marks(Intake intake, Step here) {

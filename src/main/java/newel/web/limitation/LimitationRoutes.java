@@ -53,7 +53,7 @@ public final class LimitationRoutes implements Routes {
 
     private LimitationPage page(Client client, Typed typed, Faults faults) {
         return new LimitationPage(
-                ClientHeader.of(client, practice.today()),
+                ClientHeader.of(client, practice),
                 form.asks(new Asking(typed, faults)),
                 faults,
                 stores.programs().of(client.id()).isPresent());
@@ -87,7 +87,7 @@ public final class LimitationRoutes implements Routes {
 
     private LimitsPage limitsPage(Client client, Limitation limitation, Typed typed, Faults faults) {
         return new LimitsPage(
-                ClientHeader.of(client, practice.today()),
+                ClientHeader.of(client, practice),
                 limitation.id(),
                 limitation.words(),
                 limitation.source() == Limitation.Source.CLINICIAN,

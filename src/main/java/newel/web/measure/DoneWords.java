@@ -32,7 +32,7 @@ final class DoneWords {
     static String how(Measured measured) {
         List<String> said = new ArrayList<>();
         if (measured.done().side() != null) {
-            said.add(measured.done().side().name().toLowerCase(Locale.ROOT) + " side");
+            said.add(measured.done().sideWords());
         }
         if (measured.done().aid() != Aid.NONE) {
             said.add("with " + measured.done().aid().words());

@@ -51,7 +51,12 @@ public final class MeasureRoutes implements Routes {
         pages.show(
                 ctx,
                 "measure/results.jte",
-                MeasuresPage.of(client, screening(client), stores.measured().kept(client.id()), practice.today()));
+                MeasuresPage.of(
+                        client,
+                        ClientHeader.of(client, practice),
+                        screening(client),
+                        stores.measured().kept(client.id()),
+                        practice.today()));
     }
 
     private void ask(Context ctx) {
@@ -60,7 +65,7 @@ public final class MeasureRoutes implements Routes {
     }
 
     private TestPage page(Client client, Guide guide, Typed typed, Faults faults) {
-        ClientHeader header = ClientHeader.of(client, practice.today());
+        ClientHeader header = ClientHeader.of(client, practice);
         return TestPage.of(client, header, screening(client), guide, practice.catalogue(), typed, faults);
     }
 

@@ -32,10 +32,11 @@ public record MeasuresPage(
     /** A test to choose. */
     public record Test(String id, String name, String tells, boolean done) {}
 
-    static MeasuresPage of(Client client, Screening screening, List<MeasuredStore.Kept> kept, LocalDate today) {
+    static MeasuresPage of(
+            Client client, ClientHeader header, Screening screening, List<MeasuredStore.Kept> kept, LocalDate today) {
         Course course = Course.of(Guides.shipped(), client);
         return new MeasuresPage(
-                ClientHeader.of(client, today),
+                header,
                 Waiting.of(screening),
                 Arrays.stream(Measure.values())
                         .flatMap(each -> MeasureCard.of(client, course, each, of(kept, each)).stream())

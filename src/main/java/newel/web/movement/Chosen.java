@@ -1,12 +1,12 @@
 package newel.web.movement;
 
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.compose.Suiting;
 import newel.limit.Fit;
+import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.stair.Step;
 
@@ -17,10 +17,10 @@ final class Chosen {
     private final Suiting suiting;
     private final Map<String, Fit> fits = new HashMap<>();
 
-    Chosen(Client client, Suiting suiting, LocalDate today) {
+    Chosen(Client client, Practice practice) {
         this.client = client;
-        this.header = ClientHeader.of(client, today);
-        this.suiting = suiting;
+        this.header = ClientHeader.of(client, practice);
+        this.suiting = practice.suiting(client);
     }
 
     Client client() {

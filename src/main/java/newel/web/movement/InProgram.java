@@ -54,8 +54,7 @@ public record InProgram(String path, int number, String now, boolean here, boole
     /** One for each part of the session that takes such a movement. */
     private static List<Act> additions(String path, Program program, Movement movement) {
         List<Act> acts = new ArrayList<>();
-        List<Block> blocks =
-                program.newest().firstSession().blocks();
+        List<Block> blocks = program.newest().firstSession().blocks();
         int round = 0;
         for (int at = 0; at < blocks.size(); at++) {
             BlockKind kind = blocks.get(at).kind();

@@ -77,7 +77,7 @@ public final class MovementRoutes implements Routes {
             return Optional.empty();
         }
         Client client = stores.clients().find(new ClientId(id)).orElseThrow(NotFoundResponse::new);
-        return Optional.of(new Chosen(client, practice.suiting(client), practice.today()));
+        return Optional.of(new Chosen(client, practice));
     }
 
     private List<FindPage.Option> clients(Optional<Chosen> chosen) {

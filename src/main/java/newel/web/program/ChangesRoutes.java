@@ -64,7 +64,7 @@ public final class ChangesRoutes implements Routes {
                 .map(item -> new ChangesPage.Kept(variant(item).name()))
                 .toList();
         return new ChangesPage(
-                ClientHeader.of(client, practice.today()),
+                ClientHeader.of(client, practice),
                 "/clients/" + client.id().value() + "/program",
                 version.number(),
                 reason(client),

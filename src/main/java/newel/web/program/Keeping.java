@@ -18,7 +18,7 @@ final class Keeping {
     Keeping(Pages pages, Knowing knowing) {
         this.pages = pages;
         this.knowing = knowing;
-        this.programPages = new ProgramPages(knowing.practice().catalogue());
+        this.programPages = new ProgramPages(knowing.stores(), knowing.practice());
     }
 
     void show(Context ctx, Known known, Version version, Refusal refusal) {
@@ -28,15 +28,7 @@ final class Keeping {
                 .map(token -> "/h/" + token)
                 .orElse("");
         pages.show(
-                ctx,
-                "program/show.jte",
-                programPages.page(
-                        known,
-                        version,
-                        Knowing.day(ctx, version),
-                        knowing.practice().today(),
-                        refusal,
-                        link));
+                ctx, "program/show.jte", programPages.page(known, version, Knowing.day(ctx, version), refusal, link));
     }
 
     void refuse(Context ctx, Known known, Refusal refusal) {

@@ -10,7 +10,6 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.program.Program;
 import newel.program.Version;
-import newel.screen.Screening;
 import newel.store.Stores;
 import newel.web.Practice;
 
@@ -28,7 +27,7 @@ record Knowing(Stores stores, Practice practice) {
     }
 
     Known known(Client client, Program program) {
-        return new Known(client, Screening.of(client), practice.suiting(client), program);
+        return new Known(client, practice.screening(client), practice.suiting(client), program);
     }
 
     /** The variant that the named item is done in. */

@@ -1,10 +1,10 @@
 package newel.web.program;
 
-import java.time.LocalDate;
 import java.util.List;
 import newel.client.Client;
 import newel.screen.Permission;
 import newel.screen.Screening;
+import newel.web.Practice;
 import newel.web.client.ClientHeader;
 
 /**
@@ -14,13 +14,14 @@ import newel.web.client.ClientHeader;
  */
 public record NoProgramPage(
         ClientHeader header, String base, List<String> face, int minutes, List<String> goals, boolean may) {
-    static NoProgramPage of(Client client, LocalDate today) {
+    static NoProgramPage of(Client client, Practice practice) {
+        Screening screening = practice.screening(client);
         return new NoProgramPage(
-                ClientHeader.of(client, today),
+                ClientHeader.of(client, practice),
                 "/clients/" + client.id().value() + "/program",
-                Screening.of(client).face(),
+                screening.face(),
                 client.wishes().minutes(),
                 client.wishes().goals().stream().map(goal -> goal.words()).toList(),
-                Screening.of(client).permission() != Permission.NOTHING);
+                screening.permission() != Permission.NOTHING);
     }
 }

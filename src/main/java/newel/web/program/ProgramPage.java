@@ -3,6 +3,7 @@ package newel.web.program;
 import java.util.List;
 import newel.figure.Picture;
 import newel.web.client.ClientHeader;
+import newel.web.client.TodayBand;
 import newel.web.stair.Step;
 
 /**
@@ -17,6 +18,7 @@ import newel.web.stair.Step;
  */
 public record ProgramPage(
         ClientHeader header,
+        TodayBand today,
         String base,
         List<String> face,
         String fault,

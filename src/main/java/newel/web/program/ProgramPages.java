@@ -1,7 +1,6 @@
 package newel.web.program;
 
 import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.List;
@@ -11,24 +10,32 @@ import newel.catalogue.Movement;
 import newel.compose.Timing;
 import newel.program.Version;
 import newel.screen.Permission;
+import newel.store.Stores;
+import newel.web.Practice;
 import newel.web.client.ClientHeader;
+import newel.web.client.TodayBand;
 
 /** Makes the program page from what is known. */
 final class ProgramPages {
     static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
     private final Catalogue catalogue;
     private final Timing timing;
+    private final Stores stores;
+    private final Practice practice;
 
-    ProgramPages(Catalogue catalogue) {
-        this.catalogue = catalogue;
+    ProgramPages(Stores stores, Practice practice) {
+        this.catalogue = practice.catalogue();
+        this.stores = stores;
+        this.practice = practice;
         this.timing = new Timing(catalogue);
     }
 
     /** @param day the day whose session is shown */
-    ProgramPage page(Known known, Version version, DayOfWeek day, LocalDate today, Refusal refusal, String link) {
+    ProgramPage page(Known known, Version version, DayOfWeek day, Refusal refusal, String link) {
         boolean open = isOpen(known, version);
         return new ProgramPage(
-                ClientHeader.of(known.client(), today),
+                ClientHeader.of(known.client(), practice),
+                TodayBand.of(known.client(), stores, practice),
                 "/clients/" + known.client().id().value() + "/program",
                 known.screening().face(),
                 refusal.why(),

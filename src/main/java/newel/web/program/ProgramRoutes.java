@@ -10,7 +10,6 @@ import newel.program.Drafting;
 import newel.program.Program;
 import newel.program.Version;
 import newel.screen.Permission;
-import newel.screen.Screening;
 import newel.store.Stores;
 import newel.web.Note;
 import newel.web.Pages;
@@ -44,7 +43,7 @@ public final class ProgramRoutes implements Routes {
         Client client = knowing.client(ctx);
         Optional<Program> program = stores.programs().of(client.id());
         if (program.isEmpty()) {
-            pages.show(ctx, "program/none.jte", NoProgramPage.of(client, practice.today()));
+            pages.show(ctx, "program/none.jte", NoProgramPage.of(client, practice));
         } else {
             keeping.show(
                     ctx, knowing.known(client, program.get()), program.get().newest(), Refusal.NONE);
@@ -63,7 +62,7 @@ public final class ProgramRoutes implements Routes {
     /** The first draft, or a new one that becomes the next version. */
     private void draft(Context ctx) {
         Client client = knowing.client(ctx);
-        if (Screening.of(client).permission() == Permission.NOTHING) {
+        if (practice.screening(client).permission() == Permission.NOTHING) {
             Note.leave(ctx, "Nothing was drafted: no exercise may be done now.");
             ctx.redirect(Knowing.base(client));
             return;

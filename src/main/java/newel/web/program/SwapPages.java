@@ -69,7 +69,7 @@ final class SwapPages {
             String fault) {
         String base = Knowing.base(known.client());
         return new SwapPage(
-                ClientHeader.of(known.client(), practice.today()),
+                ClientHeader.of(known.client(), practice),
                 Knowing.page(known, day),
                 known.program().newest().number(),
                 Knowing.word(day),

@@ -9,19 +9,15 @@ import newel.catalogue.Purpose;
 import newel.catalogue.Variant;
 import newel.compose.Item;
 import newel.program.Version;
+import newel.screen.WeekCheck;
 
 /** Which group is worked on which day, against the guideline. */
 record WeekLines(Catalogue catalogue) {
-    /** WHO 2020 for 65 and over: strength of all major groups on 2 days or more, balance and strength on 3 or more. */
-    private static final int STRENGTH_DAYS = 2;
-
-    private static final int BALANCE_DAYS = 3;
-
     List<ProgramPage.Week> lines(Version version) {
         List<ProgramPage.Week> week = new ArrayList<>();
         for (Purpose purpose : Purpose.values()) {
             if (purpose != Purpose.PULSE) {
-                int least = purpose == Purpose.BALANCE ? BALANCE_DAYS : STRENGTH_DAYS;
+                int least = purpose == Purpose.BALANCE ? WeekCheck.BALANCE_DAYS : WeekCheck.STRENGTH_DAYS;
                 List<Boolean> on = version.sessions().values().stream()
                         .map(session -> session.items().anyMatch(item -> works(item, purpose)))
                         .toList();

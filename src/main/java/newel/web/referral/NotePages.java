@@ -43,7 +43,7 @@ final class NotePages {
     }
 
     Screening screening(Client client) {
-        return Screening.of(client, stores.practice().choices(), practice.today());
+        return practice.screening(client);
     }
 
     Proposal proposal(Client client) {
@@ -166,6 +166,6 @@ final class NotePages {
     }
 
     private ClientHeader header(Client client) {
-        return ClientHeader.of(client, practice.today());
+        return ClientHeader.of(client, practice);
     }
 }

@@ -18,13 +18,7 @@ import newel.web.limitation.MotionWords;
 public final class Shipped {
 
     public static Rulebook rulebook(Presets presets) {
-        return Rulebook.of(screening(), Guides.shipped().statements(), presets(presets), Due.statements());
-    }
-
-    private static List<Statement> screening() {
-        return Rules.all().stream()
-                .map(each -> new Statement(each.rule(), each.area().words(), each.says()))
-                .toList();
+        return Rulebook.of(Rules.all(), Guides.shipped().statements(), presets(presets), Due.statements());
     }
 
     private static List<Statement> presets(Presets presets) {

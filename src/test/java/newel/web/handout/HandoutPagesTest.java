@@ -74,36 +74,10 @@ class HandoutPagesTest extends Served {
     }
 
     @Test
-    void the_referral_note_asks_one_question_and_names_its_reasons() {
+    void sources_stand_beside_the_reasons_and_not_in_them() {
         String client =
                 "/clients/" + Cast.add(running.stores, People.mustBeReferred()).value();
 
-        Browser.Page note = browser.get(client + "/referral");
-
-        assertTrue(note.text("main").contains("Both ankles swell."));
-        assertTrue(note.text("main").contains("Blood pressure 152/92."));
-        assertEquals(1, note.html().select(".question p").size());
-        assertTrue(note.text("main").contains("I screen by published rules and do not diagnose."));
-        String fit =
-                "/clients/" + Cast.add(running.stores, People.fitAndBored()).value();
-        assertEquals(
-                "Nothing has to be handed over today",
-                browser.get(fit + "/referral").text("main h2"));
-    }
-
-    @Test
-    void sources_stand_on_the_screen_and_not_in_the_letter() {
-        String client =
-                "/clients/" + Cast.add(running.stores, People.mustBeReferred()).value();
-
-        Browser.Page note = browser.get(client + "/referral");
-
-        assertTrue(note.text("nav .sources").contains("Riebe et al. 2015"), note.text("nav"));
-        for (String tag : INTERNAL) {
-            assertFalse(note.text("main").toLowerCase().contains(tag), tag);
-        }
-        assertTrue(note.text("main").contains("since 3 March 2026")
-                || !note.text("main").contains("Logged:"));
         Browser.Page page = browser.get(client);
         assertTrue(page.text(".sources").contains("read in a published copy"));
         for (String tag : INTERNAL) {

@@ -207,6 +207,17 @@ class ReferralPagesTest {
     }
 
     @Test
+    void the_letter_says_what_was_found_and_not_by_which_rule() {
+        Browser.Page note = filledNote();
+
+        assertTrue(note.text(".sources").contains("Riebe et al. 2015"));
+        String letter = browser.get(note.path() + "/letter").text("main");
+        assertFalse(letter.contains("Riebe"));
+        assertTrue(letter.contains("We screen by published rules and do not diagnose."));
+        assertEquals(1, letter.chars().filter(each -> each == '?').count());
+    }
+
+    @Test
     void a_note_asks_one_question() {
         Browser.Page agreed = agree(begin("routine", "own-doctor"));
 

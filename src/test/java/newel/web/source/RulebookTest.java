@@ -37,7 +37,6 @@ import newel.screen.PainZones;
 import newel.screen.RestSet;
 import newel.screen.Rules;
 import newel.screen.Screening;
-import newel.screen.Stated;
 import newel.source.Finding;
 import newel.source.Rule;
 import newel.source.Statement;
@@ -53,7 +52,7 @@ class RulebookTest {
     @Test
     void every_list_of_rules_is_in_the_book() {
         List<Rule> rules =
-                new ArrayList<>(Rules.all().stream().map(Stated::rule).toList());
+                new ArrayList<>(Rules.all().stream().map(Statement::rule).toList());
         rules.addAll(Guides.shipped().rules());
         for (RestSet set : RestSet.values()) {
             rules.addAll(new Choices(set, FallsSet.WIDER, PainZones.HIGHER).rules());

@@ -1,0 +1,2 @@
+/** Pain during, after and the morning after a session, and what it says about the next. */
+package newel.web.pain;
