@@ -39,8 +39,8 @@ class DependencyDirectionTest {
         MAY_USE.put("compose", Set.of("body", "catalogue", "limit", "adapt"));
         MAY_USE.put("client", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("screen", Set.of("source", "client", "catalogue", "limit"));
-        MAY_USE.put("assess", Set.of("source", "client"));
-        MAY_USE.put("referral", Set.of("source", "client", "screen", "assess", "limit"));
+        MAY_USE.put("assess", Set.of("source", "client", "catalogue"));
+        MAY_USE.put("referral", Set.of("source", "client", "screen", "assess", "limit", "practice"));
         MAY_USE.put("program", Set.of("body", "client", "catalogue", "limit", "adapt", "compose", "screen", "assess"));
         MAY_USE.put("handout", Set.of("client", "program", "catalogue", "figure", "body", "limit", "adapt", "compose"));
         MAY_USE.put("practice", Set.of("source", "screen"));
@@ -52,8 +52,8 @@ class DependencyDirectionTest {
 
     private static final Set<String> EDGES = Set.of("casefile", "demo", "store", "web");
 
-    /** Catalogue and presets are read from YAML where they are defined. */
-    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage");
+    /** Catalogue, presets and norms are read from YAML where they are defined. */
+    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage", "assess");
 
     private static Set<String> core() {
         return Set.of(

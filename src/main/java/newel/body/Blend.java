@@ -109,9 +109,15 @@ final class Blend {
         if (t <= 0 || t >= 1) {
             return t <= 0 ? a : b;
         }
-        return a.hold() == b.hold()
-                ? new Hand(a.hold(), a.at().towards(b.at(), t), of(a.share(), b.share(), t))
-                : Hand.FREE;
+        return a.hold() == b.hold() ? slid(a, b, t) : Hand.FREE;
+    }
+
+    private static Hand slid(Hand a, Hand b, double t) {
+        return new Hand(
+                a.hold(),
+                a.at().towards(b.at(), t),
+                of(a.share(), b.share(), t),
+                Fingers.between(a.fingers(), b.fingers(), t));
     }
 
     static Contacts of(Contacts a, Contacts b, double t) {

@@ -6,7 +6,7 @@ package newel.body;
  * hand `at` is unused. Share is the part of the body weight that the hand carries
  * on a support: an estimate, or {@link #LEANS} where the pose itself says how much.
  */
-public record Hand(Hold hold, Vec at, double share) {
+public record Hand(Hold hold, Vec at, double share, Fingers fingers) {
     public enum Hold {
         FREE(false, false),
         CHAIR_BACK(true, true),
@@ -64,5 +64,9 @@ public record Hand(Hold hold, Vec at, double share) {
     /** As much as a body leaning on its hands needs. */
     public static final double LEANS = Double.NaN;
 
-    public static final Hand FREE = new Hand(Hold.FREE, Vec.ZERO, 0);
+    public static final Hand FREE = of(Hold.FREE, Vec.ZERO, 0);
+
+    public static Hand of(Hold hold, Vec at, double share) {
+        return new Hand(hold, at, share, Fingers.LOOSE);
+    }
 }

@@ -43,7 +43,7 @@ public final class Mirror {
     /** On the thigh the point is a share of the way from hip to knee and has no side. */
     private static Hand of(Hand h) {
         Vec at = h.at();
-        return new Hand(h.hold(), new Vec(at.x(), at.y(), -at.z()), h.share());
+        return new Hand(h.hold(), new Vec(at.x(), at.y(), -at.z()), h.share(), h.fingers());
     }
 
     private Mirror() {}

@@ -102,7 +102,13 @@ public final class Trimming {
     private static Hand hold(KeyPose first, KeyPose later, Side side, double share) {
         Hand a = first.contacts().hand(side);
         Hand b = later.contacts().hand(side);
-        return a.hold() == b.hold() ? new Hand(b.hold(), a.at().towards(b.at(), share), b.share()) : b;
+        return a.hold() == b.hold()
+                ? new Hand(
+                        b.hold(),
+                        a.at().towards(b.at(), share),
+                        b.share(),
+                        Fingers.between(a.fingers(), b.fingers(), share))
+                : b;
     }
 
     private static double width(KeyPose first, KeyPose later, double share) {

@@ -20,7 +20,6 @@ import newel.client.ClientId;
 import newel.client.Experience;
 import newel.client.Goal;
 import newel.client.Home;
-import newel.client.Measure;
 import newel.client.Measured;
 import newel.client.Profile;
 import newel.client.Sex;
@@ -137,14 +136,9 @@ public final class CaseReader {
     private static List<Measured> measures(JsonNode list, List<String> faults) {
         List<Measured> measures = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
-            JsonNode each = list.get(i);
-            LocalDate on = date(each, "on", "$.measures[" + i + "]", faults);
-            Measure test = constant(Measure.class, each.get("test").asText());
-            measures.add(new Measured(
-                    test,
-                    each.get("value").asDouble(),
-                    on,
-                    each.path("armsUsed").asBoolean()));
+            String path = "$.measures[" + i + "]";
+            LocalDate on = date(list.get(i), "on", path, faults);
+            CaseMeasure.read(list.get(i), on, path, faults).ifPresent(measures::add);
         }
         return measures;
     }

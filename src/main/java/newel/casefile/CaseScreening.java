@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import newel.client.Client;
-import newel.referral.Note;
+import newel.referral.Proposal;
 import newel.referral.Referral;
 import newel.screen.AtRest;
 import newel.screen.Readiness;
@@ -33,9 +33,8 @@ final class CaseScreening {
                         "outcome",
                         outcome(screening.atRest()),
                         screening.atRest().reasons()));
-        ArrayNode measures = out.putArray("measures");
-        client.measures().forEach(each -> measures.add(CaseWriter.measure(each)));
-        out.set("referral", referral(Referral.of(client, screening, today)));
+        out.set("measures", CaseResults.of(client, today));
+        out.set("referral", referral(Referral.of(screening)));
         out.set("face", CaseWriter.texts(screening.face()));
         return out;
     }
@@ -71,13 +70,13 @@ final class CaseScreening {
         return node;
     }
 
-    private static ArrayNode referral(Optional<Note> note) {
+    private static ArrayNode referral(Optional<Proposal> proposal) {
         ArrayNode list = JSON.arrayNode();
-        note.ifPresent(each -> each.findings()
+        proposal.ifPresent(each -> each.findings()
                 .forEach(finding -> list.addObject()
                         .put("urgency", CaseWriter.plain(each.urgency()))
                         .put("reason", finding.text() + " (" + finding.rule().citation() + ")")
-                        .put("to", each.to())));
+                        .put("to", each.to().words())));
         return list;
     }
 

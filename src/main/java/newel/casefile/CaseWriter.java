@@ -13,7 +13,6 @@ import newel.client.Client;
 import newel.client.Disease;
 import newel.client.FallsAnswers;
 import newel.client.FallsItem;
-import newel.client.Measured;
 import newel.client.PulseGuard;
 import newel.client.ReadinessAnswers;
 import newel.client.RedFlag;
@@ -51,7 +50,7 @@ public final class CaseWriter {
         node.set("falls", falls(client.falls()));
         node.set("vitals", vitals(client.vitals()));
         ArrayNode measures = node.putArray("measures");
-        client.measures().forEach(each -> measures.add(measure(each)));
+        client.measures().forEach(each -> measures.add(CaseMeasure.write(each)));
         ArrayNode limitations = node.putArray("limitations");
         client.limitations().forEach(each -> LimitationTexts.write(each, limitations));
         return node;
@@ -119,17 +118,6 @@ public final class CaseWriter {
         put(node, "weightGainKg", v.weightGainKg());
         put(node, "symptoms", v.symptoms());
         put(node, "posturalDropLower", v.posturalDropLower());
-        return node;
-    }
-
-    static ObjectNode measure(Measured each) {
-        ObjectNode node = JSON.objectNode();
-        node.put("test", plain(each.measure()))
-                .put("value", each.value())
-                .put("on", each.on().toString());
-        if (each.armsUsed()) {
-            node.put("armsUsed", true);
-        }
         return node;
     }
 

@@ -3,6 +3,7 @@ package newel.catalogue;
 import java.util.List;
 import newel.body.Arm;
 import newel.body.Contacts;
+import newel.body.Fingers;
 import newel.body.Foot;
 import newel.body.Ground;
 import newel.body.Hand;
@@ -111,7 +112,12 @@ final class PoseReader {
             entry.flaw("'at' needs three numbers");
         }
         Vec point = at.size() == 3 ? new Vec(at.get(0), at.get(1), sign * at.get(2)) : Vec.ZERO;
-        Hand hand = new Hand(entry.one("hold", Hand.Hold.class, Hand.Hold.FREE), point, share(entry));
+        Hand hand = new Hand(
+                entry.one("hold", Hand.Hold.class, Hand.Hold.FREE),
+                point,
+                share(entry),
+                new Fingers(
+                        entry.number("curl", Fingers.LOOSE.curl()), entry.number("thumbTo", Fingers.LOOSE.thumbTo())));
         entry.finish();
         return hand;
     }

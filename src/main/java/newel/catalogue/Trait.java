@@ -11,6 +11,8 @@ public enum Trait {
     QUICK_POSITION_CHANGE,
     QUICK_HEAD_TURN,
     HEAD_TURN,
+    /** Presses a hand down on the own leg. */
+    HAND_PRESS,
     /** Lifts something from near the floor. */
     LIFT_FROM_FLOOR,
     /** Gets down to the floor or up from it. */

@@ -48,8 +48,19 @@ public record Client(
 
     /** The newest result of a test; of two on one day, the one entered last. */
     public Optional<Measured> newest(Measure measure) {
+        return measures.stream().filter(result -> result.measure() == measure).reduce(Client::newer);
+    }
+
+    /** The newest usual walking speed, whether it was given as a speed or as the time of a walk. */
+    public Optional<Measured> walkingSpeed() {
         return measures.stream()
-                .filter(result -> result.measure() == measure)
-                .reduce((one, next) -> next.on().isBefore(one.on()) ? one : next);
+                .filter(result -> result.measure() == Measure.GAIT_SPEED
+                        || result.measure().course() > 0)
+                .reduce(Client::newer)
+                .map(WalkingSpeed::of);
+    }
+
+    private static Measured newer(Measured one, Measured next) {
+        return next.on().isBefore(one.on()) ? one : next;
     }
 }

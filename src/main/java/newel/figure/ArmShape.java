@@ -17,12 +17,12 @@ record ArmShape(Brush brush, Posed posed, Girth girth) {
     List<Piece> pieces(Side side, boolean far) {
         ArmAt a = posed.arm(side);
         Tone skin = far ? Tone.SKIN_FAR : Tone.SKIN;
-        Hand.Hold hold = posed.contacts().hand(side).hold();
-        HandShape hand = new HandShape(brush, a, side, hold);
+        Hand held = posed.contacts().hand(side);
+        HandShape hand = new HandShape(brush, a, side, held);
         Piece arm = new Piece(Piece.What.arm(side), depth(a), arm(a, far, skin, hand));
         // Drawn once more over what it holds, without an edge, which would cut it off at the wrist.
         List<Mark> over = hand.marks(skin).stream().map(Mark::withoutEdge).toList();
-        return hold == Hand.Hold.FREE
+        return held.hold() == Hand.Hold.FREE
                 ? List.of(arm)
                 : List.of(arm, new Piece(Piece.What.THING, brush.depth(a.palm()) + OVER, over));
     }

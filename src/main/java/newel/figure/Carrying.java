@@ -5,19 +5,16 @@ import java.util.List;
 import java.util.Set;
 import newel.body.ArmAt;
 import newel.body.Hand;
-import newel.body.LegAt;
 import newel.body.Posed;
 import newel.body.Rot;
 import newel.body.Side;
 import newel.body.Vec;
 import newel.figure.Solid.Ellipsoid;
 
-/** Bags, bottles and bands: in one hand each, or one thing in both when the hands are together. */
+/** Bags and bottles: in one hand each, or one thing in both when the hands are together. */
 record Carrying(Brush brush, Posed posed, Set<Thing> things) {
     /** Palms nearer than this hold one thing between them, statures. */
     private static final double TOGETHER = 0.26;
-
-    private static final double BAND = 3.4;
 
     List<Piece> pieces() {
         List<Piece> pieces = new ArrayList<>();
@@ -30,7 +27,6 @@ record Carrying(Brush brush, Posed posed, Set<Thing> things) {
                 inHand(pieces, side);
             }
         }
-        bands(pieces);
         return pieces;
     }
 
@@ -51,7 +47,6 @@ record Carrying(Brush brush, Posed posed, Set<Thing> things) {
         switch (posed.contacts().hand(side).hold()) {
             case BAG -> pieces.add(hanging(List.of(arm.palm(), arm.palm()), arm.palm()));
             case BOTTLE -> pieces.add(bottle(inFist(arm, side), arm.hand().x()));
-            case BAND_FOOT -> pieces.add(bandToFoot(arm, side));
             case TOWEL,
                     TOWEL_FOOT,
                     FREE,
@@ -66,6 +61,7 @@ record Carrying(Brush brush, Posed posed, Set<Thing> things) {
                     FLOOR,
                     LEG,
                     BAND,
+                    BAND_FOOT,
                     THIGH,
                     HEAD,
                     OTHER_HAND -> {}
@@ -116,41 +112,5 @@ record Carrying(Brush brush, Posed posed, Set<Thing> things) {
                         Ellipsoid.ball(at.minus(up.times(.05)), .019)),
                 brush.limb(
                         Tone.BOTTLE_CAP, Ellipsoid.ball(cap.minus(up.times(.012)), .010), Ellipsoid.ball(cap, .009)));
-    }
-
-    private void bands(List<Piece> pieces) {
-        if (Towel.both(posed, Hand.Hold.BAND)) {
-            pieces.add(Piece.thing(
-                    brush.depth(between()) - 1,
-                    brush.line(
-                            Tone.BAND,
-                            BAND,
-                            posed.rightArm().palm(),
-                            posed.leftArm().palm())));
-        }
-        if (things.contains(Thing.BAND_ROUND_ANKLES)) {
-            Vec right = ankle(posed.rightLeg());
-            Vec left = ankle(posed.leftLeg());
-            Vec ahead = new Vec(.022, 0, 0);
-            pieces.add(Piece.thing(
-                    brush.depth(right.towards(left, .5)) + 12,
-                    brush.line(Tone.BAND, BAND, right.plus(ahead), left.plus(ahead)),
-                    brush.line(Tone.BAND, BAND, right.minus(ahead), left.minus(ahead))));
-        }
-        if (things.contains(Thing.BAND_TO_CHAIR)) {
-            Vec ankle = ankle(posed.rightLeg());
-            Vec chairLeg = new Vec(-.11, .08, .13);
-            pieces.add(Piece.thing(brush.depth(ankle) + 12, brush.line(Tone.BAND, BAND, chairLeg, ankle)));
-        }
-    }
-
-    private static Vec ankle(LegAt leg) {
-        return leg.ankle().towards(leg.knee(), .1);
-    }
-
-    private Piece bandToFoot(ArmAt arm, Side side) {
-        LegAt leg = posed.leg(side);
-        Vec sole = leg.heel().towards(leg.ball(), .7);
-        return Piece.thing(brush.depth(arm.palm()) - 1, brush.line(Tone.BAND, BAND, arm.palm(), sole));
     }
 }

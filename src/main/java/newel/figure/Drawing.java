@@ -26,6 +26,23 @@ public final class Drawing {
     }
 
     public Picture picture(String title, String description) {
+        return new Picture(title, description, scene.look().style(), CloseUp.tells(path.keys()) ? closeUp() : frames());
+    }
+
+    /** The hand in each pose, and beside them the whole person. */
+    private List<Frame> closeUp() {
+        List<List<Mark>> hands = path.keys().stream().map(CloseUp::marks).toList();
+        Framing framing = Framing.of(hands, Optional.empty());
+        List<Frame> frames = new ArrayList<>();
+        for (int key = 0; key < hands.size(); key++) {
+            String name = scene.keyPoses().get(key).name();
+            frames.add(new Frame(CloseUp.caption(name), framing.window(), hands.get(key), false));
+        }
+        frames.add(framing.also(marks(ViewPoint.of(scene), 0), CloseUp.WHOLE));
+        return frames;
+    }
+
+    private List<Frame> frames() {
         Camera camera = ViewPoint.of(scene);
         List<List<Mark>> drawn = new ArrayList<>();
         for (int key = 0; key < path.keys().size(); key++) {
@@ -35,7 +52,7 @@ public final class Drawing {
         List<Frame> frames = new ArrayList<>(framing.frames(drawn));
         SecondView.of(camera, path.keys().getFirst(), stretches)
                 .ifPresent(view -> frames.add(framing.also(marks(view.camera(), path.legs()), view.caption())));
-        return new Picture(title, description, scene.look().style(), frames);
+        return frames;
     }
 
     private List<Mark> marks(Camera camera, int key) {

@@ -31,13 +31,24 @@ public final class Filming {
         }
         Framing framing = Framing.of(passes.stream().flatMap(List::stream).toList(), Optional.empty());
         List<List<List<Mark>>> floored = passes.stream()
-                .map(pass -> pass.stream().map(framing::floored).toList())
+                .map(pass -> pass.stream().map(marks -> onFloor(framing, marks)).toList())
                 .toList();
         return new Film(framing.window(), scene.look().style(), keys.size() - 1, floored);
     }
 
+    private List<Mark> onFloor(Framing framing, List<Mark> marks) {
+        return closeUp() ? marks : framing.floored(marks);
+    }
+
+    private boolean closeUp() {
+        return CloseUp.tells(new Path(scene.keyPoses()).keys());
+    }
+
     private List<List<Mark>> pass(List<KeyPose> keys) {
         Path path = new Path(keys);
+        if (closeUp()) {
+            return path.samples(perLeg).stream().map(CloseUp::marks).toList();
+        }
         Staging staging = new Staging(scene, camera, path.keys(), Towel.length(path.keys()));
         return path.samples(perLeg).stream().map(staging::marks).toList();
     }

@@ -3,6 +3,7 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.List;
 import newel.body.ArmAt;
+import newel.body.Fingers;
 import newel.body.Hand;
 import newel.body.Side;
 import newel.body.Vec;
@@ -12,14 +13,15 @@ import newel.figure.Solid.Ellipsoid;
  * A hand: closed round what it holds, flat on what it lies on, loose when it is free. Fingers run along the hand, the
  * thumb stands out along its X, the palm looks to the body's middle when the arm hangs.
  */
-record HandShape(Brush brush, ArmAt arm, Side side, Hand.Hold hold) {
+record HandShape(Brush brush, ArmAt arm, Side side, Hand hand) {
     private static final double CREASE = 1;
 
     List<Mark> marks(Tone skin) {
-        return switch (hold) {
+        return switch (hand.hold()) {
             case TOWEL, TOWEL_FOOT, BAG, BOTTLE, BAND, BAND_FOOT, RAIL, CHAIR_BACK, ARMREST, FIST, LEG -> closed(skin);
             case WALL, COUNTER, SEAT, BED, FLOOR, THIGH, HEAD -> flat(skin);
-            case FREE, OTHER_HAND -> loose(skin);
+            case OTHER_HAND -> loose(skin);
+            case FREE -> hand.fingers().equals(Fingers.LOOSE) ? loose(skin) : fingers(skin);
         };
     }
 
@@ -29,6 +31,10 @@ record HandShape(Brush brush, ArmAt arm, Side side, Hand.Hold hold) {
                 .minus(arm.hand().y().times(along))
                 .plus(arm.hand().x().times(thumbward))
                 .plus(arm.hand().z().times(-side.sign() * palmward));
+    }
+
+    private List<Mark> fingers(Tone skin) {
+        return new FingerShape(brush, hand.fingers(), point -> at(point.x(), point.y(), point.z()), 1).marks(skin);
     }
 
     private List<Mark> closed(Tone skin) {

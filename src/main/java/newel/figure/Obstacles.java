@@ -13,6 +13,9 @@ record Obstacles(Brush brush, Set<Thing> things, List<Posed> keys) {
     /** From the ankle, half a foot's length beyond the toes. */
     private static final double AHEAD = 0.22;
 
+    /** Between two rolls (by eye). */
+    private static final double LONG_STEP = 0.42;
+
     private static final double BESIDE = 0.075;
     /** A rolled hand towel about 8 cm high (common practice). */
     private static final double ROLL = 0.025;
@@ -26,6 +29,9 @@ record Obstacles(Brush brush, Set<Thing> things, List<Posed> keys) {
         List<Piece> pieces = new ArrayList<>();
         if (things.contains(Thing.ROLL_AHEAD)) {
             pieces.add(roll(ahead, new Vec(0, 0, .16)));
+        }
+        if (things.contains(Thing.SECOND_ROLL)) {
+            pieces.add(roll(ahead.plus(new Vec(LONG_STEP, 0, 0)), new Vec(0, 0, .16)));
         }
         if (things.contains(Thing.ROLL_BESIDE)) {
             pieces.add(roll(beside, new Vec(.13, 0, 0)));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import newel.body.Contacts;
 import newel.body.Foot;
 import newel.body.Furniture;
 import newel.body.Ground;
@@ -16,40 +15,36 @@ import newel.body.Vec;
 
 /** What stands in the room. It stands still: settled once from all key poses and drawn in each of their frames. */
 final class Room {
-    /** Back rest behind the hip centres of someone sitting back; someone at the edge sits this much further forward. */
-    private static final double BACK_REST = 0.095;
-
-    private static final double FORWARD = 0.10;
     private static final double WALL_BEHIND = 0.085;
-    private static final double CHAIR_BEHIND = 0.20;
     /** A hand on a wall this far out has the wall beside it. */
     private static final double BESIDE = 0.2;
 
     private final Brush brush;
     private final Set<Thing> things;
     private final List<Posed> keys;
+    private final Holds holds;
+    private final Seating seating;
 
     Room(Camera camera, Set<Thing> things, List<Posed> keys) {
         this.brush = new Brush(camera);
         this.things = things;
         this.keys = keys;
+        this.holds = new Holds(keys);
+        this.seating = new Seating(things, keys);
     }
 
     List<Piece> pieces() {
         List<Piece> pieces = new ArrayList<>();
-        if (contacts().anyMatch(c -> c.ground() == Ground.BED)) {
+        if (holds.contacts().anyMatch(c -> c.ground() == Ground.BED)) {
             bed(pieces);
         }
-        chair().ifPresent(chair -> chair(pieces, chair));
+        seating.chair().ifPresent(chair -> chair(pieces, chair));
         counters(pieces);
         walls(pieces);
         pieces.addAll(footing());
         pieces.addAll(new Obstacles(brush, things, keys).pieces());
+        pieces.addAll(new Cushions(brush, things, keys).pieces());
         return pieces;
-    }
-
-    private Stream<Contacts> contacts() {
-        return keys.stream().map(Posed::contacts);
     }
 
     private void bed(List<Piece> pieces) {
@@ -62,8 +57,8 @@ final class Room {
     private void chair(List<Piece> pieces, Chair chair) {
         pieces.addAll(chair.pieces(brush));
         if (things.contains(Thing.CHAIR_AT_WALL)) {
-            boolean sits = sitting().isPresent();
-            boolean held = hand(Hand.Hold.CHAIR_BACK).isPresent() && !sits;
+            boolean sits = seating.sitting().isPresent();
+            boolean held = holds.at(Hand.Hold.CHAIR_BACK).isPresent() && !sits;
             Wall wall = held
                     ? Wall.across(chair.front() + .01, 1, Wall.BEHIND_STANDING)
                     : Wall.across(chair.wall(), -chair.facing(), sits ? Wall.BEHIND_SITTING : Wall.BEHIND_STANDING);
@@ -77,54 +72,8 @@ final class Room {
         }
     }
 
-    /** The chair that is sat on, held, or near. */
-    private Optional<Chair> chair() {
-        return sitting()
-                .map(this::seat)
-                .or(() -> hand(Hand.Hold.CHAIR_BACK).map(Room::chairHeld))
-                .or(() -> hand(Hand.Hold.SEAT).map(Room::seatHeld))
-                .or(this::chairBehind);
-    }
-
-    private Optional<Contacts> sitting() {
-        return contacts()
-                .filter(c -> c.ground() == Ground.SEAT_BACK || c.ground() == Ground.SEAT_EDGE)
-                .findFirst();
-    }
-
-    private Chair seat(Contacts sitting) {
-        double back = sitting.ground() == Ground.SEAT_BACK ? -BACK_REST : -BACK_REST - FORWARD;
-        double cushion = things.contains(Thing.CUSHION_ON_SEAT) ? Soft.CUSHION : 0;
-        return new Chair(
-                new Vec(back, 0, 0),
-                sitting.seatHeight() - cushion,
-                hand(Hand.Hold.ARMREST).isPresent(),
-                Chair.WITH_THE_PERSON);
-    }
-
-    private static Chair chairHeld(Vec hand) {
-        double z = Math.abs(hand.z()) > 0.14 ? hand.z() : 0;
-        return new Chair(new Vec(hand.x() + .01, 0, z), Furniture.SEAT, false, Chair.WITH_THE_PERSON);
-    }
-
-    private static Chair seatHeld(Vec hand) {
-        return new Chair(new Vec(hand.x() + .20, 0, 0), Furniture.SEAT, false, Chair.TOWARDS_THE_PERSON);
-    }
-
-    private Optional<Chair> chairBehind() {
-        double heel = keys.stream().mapToDouble(Room::hindmost).min().orElse(0);
-        Vec back = new Vec(heel - CHAIR_BEHIND - Furniture.SEAT_DEPTH / 2, 0, 0);
-        return things.contains(Thing.CHAIR_BEHIND)
-                ? Optional.of(new Chair(back, Furniture.SEAT, false, Chair.WITH_THE_PERSON))
-                : Optional.empty();
-    }
-
-    private static double hindmost(Posed posed) {
-        return Math.min(posed.rightLeg().heel().x(), posed.leftLeg().heel().x());
-    }
-
     private void counters(List<Piece> pieces) {
-        hand(Hand.Hold.COUNTER)
+        holds.at(Hand.Hold.COUNTER)
                 .ifPresent(hand -> pieces.addAll(
                         Counter.at(hand, things.contains(Thing.SINK)).pieces(brush)));
         if (things.contains(Thing.COUNTER_BEHIND)) {
@@ -134,7 +83,7 @@ final class Room {
             pieces.addAll(Counter.near().pieces(brush));
         }
         for (Side side : Side.values()) {
-            hand(Hand.Hold.RAIL, side).ifPresent(hand -> pieces.add(Steps.rail(brush, hand, slope())));
+            holds.at(Hand.Hold.RAIL, side).ifPresent(hand -> pieces.add(Steps.rail(brush, hand, slope())));
         }
     }
 
@@ -144,7 +93,7 @@ final class Room {
     }
 
     private void walls(List<Piece> pieces) {
-        Optional<Vec> hand = hand(Hand.Hold.WALL).or(() -> hand(Hand.Hold.FIST));
+        Optional<Vec> hand = holds.at(Hand.Hold.WALL).or(() -> holds.at(Hand.Hold.FIST));
         hand.ifPresent(at -> pieces.addAll(wall(at)));
         if (hand.isEmpty() && things.contains(Thing.WALL_BEHIND)) {
             pieces.add(Wall.across(rearmost(), -1, Wall.BEHIND_STANDING).piece(brush));
@@ -161,7 +110,7 @@ final class Room {
 
     private List<Piece> wall(Vec hand) {
         if (Math.abs(hand.z()) <= BESIDE) {
-            double high = sitting().isPresent() ? Wall.BEHIND_SITTING : Wall.BEHIND_STANDING;
+            double high = seating.sitting().isPresent() ? Wall.BEHIND_SITTING : Wall.BEHIND_STANDING;
             return List.of(Wall.across(hand.x() + .012, 1, high).piece(brush));
         }
         return things.contains(Thing.DOORWAY)
@@ -171,24 +120,11 @@ final class Room {
     }
 
     private List<Piece> footing() {
-        List<Foot> raised = contacts()
+        List<Foot> raised = holds.contacts()
                 .filter(c -> c.ground() != Ground.BED)
                 .flatMap(c -> Stream.of(c.rightFoot(), c.leftFoot()))
                 .filter(Steps::raised)
                 .toList();
         return raised.isEmpty() ? List.of() : Steps.under(brush, raised.getFirst(), things.contains(Thing.STAIRS));
-    }
-
-    private Optional<Vec> hand(Hand.Hold hold) {
-        return hand(hold, Side.RIGHT).or(() -> hand(hold, Side.LEFT));
-    }
-
-    /** Where a hand first meets this thing. */
-    private Optional<Vec> hand(Hand.Hold hold, Side side) {
-        return contacts()
-                .map(c -> c.hand(side))
-                .filter(hand -> hand.hold() == hold)
-                .map(Hand::at)
-                .findFirst();
     }
 }

@@ -58,6 +58,17 @@ final class Soft {
         return Piece.thing(brush.depth(middle) - 40, mark);
     }
 
+    static Piece cushion(Brush brush, Vec middle, double halfHigh) {
+        return Piece.thing(brush.depth(middle), slab(brush, Tone.CUSHION, middle, Rot.NONE, .06, halfHigh, .045));
+    }
+
+    /** A folded towel under a hand that wipes. */
+    static Piece underHand(Brush brush, Vec palm) {
+        Vec middle = palm.plus(new Vec(.012, -.012, 0));
+        Mark mark = slab(brush, Tone.TOWEL, middle, Rot.NONE, .045, .006, .05);
+        return Piece.thing(brush.depth(palm) - .5, mark);
+    }
+
     static Piece bagOnFloor(Brush brush, Vec at) {
         return Piece.thing(
                 brush.depth(at),

@@ -38,6 +38,7 @@ record Staging(Scene scene, Camera camera, List<Posed> keys, double towel) {
         pieces.addAll(new Underlay(brush, posed, scene.things()).pieces());
         pieces.addAll(new Towel(brush, posed, scene.things(), towel).pieces());
         pieces.addAll(new Carrying(brush, posed, scene.things()).pieces());
+        pieces.addAll(new Bands(brush, posed, scene.things()).pieces());
         pieces.addAll(more);
         pieces.sort(Comparator.comparingDouble(Piece::depth));
         return pieces;

@@ -17,9 +17,18 @@ public enum Thing {
     TOWEL_UNDER_FOOT,
     /** To be stepped over. */
     ROLL_AHEAD,
+    /** A second one, a long step further. */
+    SECOND_ROLL,
     ROLL_BESIDE,
     FLAT_TOWEL_AHEAD,
     CUSHION_AHEAD,
+    CUSHIONS_TO_KNEEL_ON,
+    /** On the bed, to catch the knees that lean to the right. */
+    CUSHION_BESIDE_KNEES,
+    /** The same on either side. */
+    CUSHIONS_BESIDE_KNEES,
+    /** A folded towel that the right hand wipes with. */
+    TOWEL_UNDER_HAND,
     TOWEL_BEHIND_THIGH,
     STOOL_BESIDE_BED,
     /** A hand on a wall well out to the side is at a door frame. */
@@ -30,8 +39,6 @@ public enum Thing {
     LINE,
     BAG_ON_FLOOR,
     BAG_AT_CHEST,
-    /** A shelf at the height that the hands reach. */
-    SHELF,
     /** The hips rest on a counter's edge behind. */
     COUNTER_BEHIND,
     /** A counter stands at hand, and no hand is on it. */

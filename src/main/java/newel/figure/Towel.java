@@ -3,6 +3,7 @@ package newel.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import newel.body.Hand;
 import newel.body.LegAt;
 import newel.body.Posed;
@@ -11,7 +12,7 @@ import newel.body.Vec;
 import newel.figure.Solid.Ellipsoid;
 
 /**
- * A towel in both hands: taut at its held length, sagging when the hands come nearer, or looped round a foot or a thigh.
+ * A towel: taut at its held length, sagging when the hands come nearer, or looped round a foot or a thigh.
  *
  * @param length between the hands when it is taut, statures
  */
@@ -40,7 +41,10 @@ record Towel(Brush brush, Posed posed, Set<Thing> things, double length) {
             return List.of(roundTheFoot());
         }
         if (!both(posed, Hand.Hold.TOWEL)) {
-            return List.of();
+            return Stream.of(Side.values())
+                    .filter(side -> posed.contacts().hand(side).hold() == Hand.Hold.TOWEL_FOOT)
+                    .map(this::roundTheAnkle)
+                    .toList();
         }
         if (things.contains(Thing.TOWEL_ROLL_IN_HANDS)) {
             return List.of(rolled());
@@ -99,6 +103,17 @@ record Towel(Brush brush, Posed posed, Set<Thing> things, double length) {
                         sole.minus(aside),
                         sole.minus(aside).plus(up),
                         posed.leftArm().palm()));
+    }
+
+    /** Both ends in one hand, round the ankle of the same side. */
+    private Piece roundTheAnkle(Side side) {
+        LegAt leg = posed.leg(side);
+        Vec ankle = leg.ankle().towards(leg.knee(), .06);
+        Vec ahead = leg.shank().x().times(.026);
+        Vec palm = posed.arm(side).palm();
+        List<Mark> marks = new ArrayList<>(cloth(List.of(palm, ankle.minus(ahead))));
+        marks.addAll(cloth(List.of(palm, ankle.plus(ahead), ankle.minus(ahead))));
+        return new Piece(Piece.What.THING, Math.max(brush.depth(ankle), brush.depth(palm)) + 8, marks);
     }
 
     /** Behind the thigh that is drawn up further. */

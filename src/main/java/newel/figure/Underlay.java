@@ -25,6 +25,9 @@ record Underlay(Brush brush, Posed posed, Set<Thing> things) {
         if (things.contains(Thing.TOWEL_UNDER_FOOT)) {
             pieces.add(Soft.underFoot(brush, leg, Side.RIGHT));
         }
+        if (things.contains(Thing.TOWEL_UNDER_HAND)) {
+            pieces.add(Soft.underHand(brush, posed.rightArm().palm()));
+        }
         if (things.contains(Thing.BAG_ON_FLOOR)) {
             pieces.add(Soft.bagOnFloor(brush, new Vec(.10, 0, .20)));
         }

@@ -9,6 +9,7 @@ import newel.body.Side;
 import newel.catalogue.Kit;
 import newel.catalogue.Position;
 import newel.catalogue.Support;
+import newel.catalogue.Trait;
 import newel.catalogue.Variant;
 
 /** Says in a sentence how what is asked breaks one limit, or nothing when it keeps it. */
@@ -32,7 +33,7 @@ final class Breaking {
             case Limit.GripAtMost g -> grip(g, asked);
             case Limit.NoWristWeight w ->
                 when(
-                        asked.body().handShare() > LIGHT_TOUCH && touches(asked.supportedHands(), w.side()),
+                        leansOnAHand(w, asked) || asked.variant().traits().contains(Trait.HAND_PRESS),
                         "Puts weight through the hand and wrist");
             case Limit.HeldAtMost h ->
                 when(
@@ -57,6 +58,10 @@ final class Breaking {
                         asked.positions().contains(Position.STEPPING) && c.metres() < STEPPING_METRES,
                         () -> "Needs 2 metres of clear floor; there are %.1f".formatted(c.metres()));
         };
+    }
+
+    private static boolean leansOnAHand(Limit.NoWristWeight limit, Asked asked) {
+        return asked.body().handShare() > LIGHT_TOUCH && touches(asked.supportedHands(), limit.side());
     }
 
     private static Optional<String> angle(Limit.Angle limit, Asked asked) {

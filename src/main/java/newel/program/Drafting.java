@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
-import newel.client.Experience;
 import newel.client.Goal;
 import newel.compose.Draft;
 import newel.compose.FirstDraft;
@@ -15,31 +14,28 @@ import newel.compose.Wish;
 /** The first version of a program for a client. */
 public final class Drafting {
     public static Version first(Catalogue catalogue, Client client, Suiting suiting, LocalDate day) {
-        Draft draft = new FirstDraft(catalogue).draft(wish(client), suiting);
+        Beginning beginning = Beginning.of(client, day);
+        Draft draft = new FirstDraft(catalogue).draft(wish(client, beginning.level()), suiting);
         return new Version(
-                1, day, "First program after intake.", client.wishes().days(), draft.session(), draft.leftOut());
+                1,
+                day,
+                ("First program after intake. " + beginning.why()).strip(),
+                client.wishes().days(),
+                draft.session(),
+                draft.leftOut());
     }
 
     /** The next version, drafted anew from what is known today. */
     public static Version again(Catalogue catalogue, Client client, Suiting suiting, LocalDate day, Version before) {
         Version fresh = first(catalogue, client, suiting, day);
-        return new Version(before.number() + 1, day, "Drafted anew.", fresh.days(), fresh.session(), fresh.leftOut());
+        String reason = ("Drafted anew. " + Beginning.of(client, day).why()).strip();
+        return new Version(before.number() + 1, day, reason, fresh.days(), fresh.session(), fresh.leftOut());
     }
 
-    static Wish wish(Client client) {
+    static Wish wish(Client client, Level level) {
         List<Goal> goals = client.wishes().goals();
         return new Wish(
-                goals.stream().map(Goal::purposes).toList(),
-                client.wishes().minutes(),
-                level(client.wishes().experience()));
-    }
-
-    private static Level level(Experience experience) {
-        return switch (experience) {
-            case NEW -> Level.BEGINNER;
-            case SOME -> Level.PRACTISED;
-            case REGULAR -> Level.REGULAR;
-        };
+                goals.stream().map(Goal::purposes).toList(), client.wishes().minutes(), level);
     }
 
     private Drafting() {}

@@ -1,25 +1,33 @@
 package newel.referral;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import newel.client.Client;
+import java.util.stream.Collectors;
+import newel.client.RedFlag;
 import newel.screen.AtRest;
 import newel.screen.FallsLevel;
+import newel.screen.Permission;
 import newel.screen.Readiness;
+import newel.screen.RedFlagRule;
 import newel.screen.Screening;
 import newel.screen.Urgency;
 import newel.screen.Who;
 import newel.source.Finding;
 
-/** Decides whether something has to be handed over, and drafts the note. */
+/** Decides whether something has to be handed over, to whom and how soon. */
 public final class Referral {
-    public static Optional<Note> of(Client client, Screening screening, LocalDate today) {
-        Optional<Urgency> urgency = urgency(screening);
-        return urgency.map(how -> note(client, screening, how, today));
+    public static Optional<Proposal> of(Screening screening) {
+        return urgency(screening)
+                .map(urgency -> new Proposal(
+                        urgency,
+                        to(screening, urgency),
+                        reason(screening),
+                        findings(screening),
+                        question(screening),
+                        meanwhile(urgency, screening)));
     }
 
     /** The most urgent of what readiness, the signs at rest and the falls check ask for. */
@@ -38,49 +46,62 @@ public final class Referral {
     private static Optional<Urgency> readiness(Readiness readiness) {
         return switch (readiness) {
             case Readiness.Clear clear -> Optional.empty();
-            case Readiness.ClearWithLimits clear -> Optional.empty();
+            case Readiness.ClearWithLimits clear ->
+                routineFlags(clear).isEmpty() ? Optional.empty() : Optional.of(Urgency.ROUTINE);
             case Readiness.Wait wait -> wait.who() == Who.CLINICIAN ? Optional.of(Urgency.ROUTINE) : Optional.empty();
             case Readiness.Stop stop -> Optional.of(stop.urgency());
         };
     }
 
-    private static Note note(Client client, Screening screening, Urgency urgency, LocalDate today) {
-        return new Note(
-                today,
-                urgency,
-                to(screening, urgency),
-                client.profile().name(),
-                client.profile().birthDate(),
-                situation(client, today),
-                Told.lines(client),
-                findings(screening),
-                question(screening),
-                meanwhile(urgency, screening),
-                "The client agrees that this note is sent:   yes / no      Date and signature:");
+    /** Signs that let exercise go on, and still ask for somebody to look. */
+    private static List<RedFlagRule> routineFlags(Readiness readiness) {
+        Set<String> found =
+                readiness.reasons().stream().map(each -> each.rule().id()).collect(Collectors.toSet());
+        return RedFlagRule.ALL.stream()
+                .filter(each -> found.contains(each.rule().id()))
+                .toList();
     }
 
-    private static String to(Screening screening, Urgency urgency) {
-        boolean falls = urgency == Urgency.ROUTINE
-                && readiness(screening.readiness()).isEmpty()
-                && !(screening.atRest() instanceof AtRest.LightOnly);
-        return switch (urgency) {
-            case EMERGENCY -> "Emergency service: call first, this note goes along";
-            case SAME_DAY -> "Own doctor or urgent clinic, today";
-            case ROUTINE -> falls ? "Falls service or own doctor" : "Own doctor";
-        };
+    /** Falls alone go to the falls service, a weak or slow result to a physiotherapist (design choice); all else to the doctor. */
+    private static Addressee to(Screening screening, Urgency urgency) {
+        if (urgency == Urgency.EMERGENCY) {
+            return Addressee.EMERGENCY_RECORD;
+        }
+        if (urgency == Urgency.SAME_DAY
+                || !(screening.readiness() instanceof Readiness.Clear || onlyFlags(screening))) {
+            return Addressee.OWN_DOCTOR;
+        }
+        if (screening.atRest() instanceof AtRest.Hold || screening.atRest() instanceof AtRest.LightOnly) {
+            return Addressee.OWN_DOCTOR;
+        }
+        Set<RedFlag> flags = routineFlags(screening.readiness()).stream()
+                .map(RedFlagRule::flag)
+                .collect(Collectors.toSet());
+        if (Set.of(RedFlag.REPEATED_FALLS).containsAll(flags)) {
+            return Addressee.FALLS_SERVICE;
+        }
+        return flags.equals(Set.of(RedFlag.WEAK_OR_SLOW)) ? Addressee.PHYSIOTHERAPIST : Addressee.OWN_DOCTOR;
     }
 
-    private static String situation(Client client, LocalDate today) {
-        return "I am an exercise instructor. %s, %d, asked me for exercises at home; before they begin I ask for your advice."
-                .formatted(
-                        client.profile().name().isEmpty()
-                                ? "The client"
-                                : client.profile().name(),
-                        client.profile().age(today));
+    private static boolean onlyFlags(Screening screening) {
+        return screening.readiness() instanceof Readiness.ClearWithLimits;
+    }
+
+    /** Why a note is written, without saying what was found: that is ticked one by one. */
+    private static String reason(Screening screening) {
+        if (readiness(screening.readiness()).isPresent()) {
+            return "of what was answered when I asked about health before exercise";
+        }
+        return screening.falls().level() == FallsLevel.HIGH
+                ? "of what was answered about falls"
+                : "of figures that were measured at rest";
     }
 
     private static List<Finding> findings(Screening screening) {
-        Set<Finding> found = new LinkedHashSet<>(screening.readiness().reasons());
+        Set<Finding> found = new LinkedHashSet<>();
+        if (readiness(screening.readiness()).isPresent()) {
+            found.addAll(screening.readiness().reasons());
+        }
         if (screening.atRest() instanceof AtRest.Hold || screening.atRest() instanceof AtRest.LightOnly) {
             found.addAll(screening.atRest().reasons());
         }
@@ -100,13 +121,14 @@ public final class Referral {
     }
 
     private static String meanwhile(Urgency urgency, Screening screening) {
-        boolean waits = readiness(screening.readiness()).isPresent() || screening.atRest() instanceof AtRest.Hold;
-        if (urgency != Urgency.ROUTINE || waits) {
-            return "No exercise from us until your answer is there.";
+        if (urgency != Urgency.ROUTINE || screening.permission() != Permission.START) {
+            return Draft.NOTHING;
         }
         return screening.falls().level() == FallsLevel.HIGH
                 ? "Seated work only, and standing with two hands on a support. No balance work at home."
-                : "Light work only, without resistance.";
+                : screening.atRest() instanceof AtRest.LightOnly
+                        ? "Light work only, without resistance."
+                        : "The program goes on, no harder than moderate.";
     }
 
     private Referral() {}

@@ -32,8 +32,7 @@ public enum Effort {
         NO_TALK
     }
 
-    static final Rule RULE =
-            new Rule("EFFORT-BANDS", "Garber et al. 2011, Med Sci Sports Exerc 43:1334-1359", Known.PARTLY);
+    private static final String CITATION = "Garber et al. 2011, Med Sci Sports Exerc 43:1334-1359";
 
     private final Bounds from;
     private final String words;
@@ -128,7 +127,7 @@ public enum Effort {
 
     Statement stated() {
         return Area.state(
-                new Rule("EFFORT-" + name().replace('_', '-'), RULE.citation(), RULE.known()),
+                new Rule("EFFORT-" + name().replace('_', '-'), CITATION, Known.PARTLY),
                 Area.EFFORT,
                 "%s: %d to %d %% of the pulse reserve, %d to %d %% of the highest pulse, from %d on the scale 6 to 20, %s on the scale 0 to 10; %s."
                         .formatted(

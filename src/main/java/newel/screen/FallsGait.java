@@ -30,11 +30,13 @@ record FallsGait(Measured speed, Measured upAndGo, FallsSet set) {
 
     /** What was not measured is not taken as good. */
     boolean slow() {
-        return !measured() || slowWalk() || upAndGoCounts() && upAndGo.value() > set.upAndGoOver();
+        return !measured()
+                || slowWalk()
+                || upAndGoCounts() && (upAndGo.unable() || upAndGo.value() > set.upAndGoOver());
     }
 
     private boolean slowWalk() {
-        return speed != null && speed.value() <= SLOW;
+        return speed != null && (speed.unable() || speed.value() <= SLOW);
     }
 
     private boolean upAndGoCounts() {
@@ -44,17 +46,27 @@ record FallsGait(Measured speed, Measured upAndGo, FallsSet set) {
     List<Finding> findings() {
         List<Finding> found = new ArrayList<>();
         if (speed != null) {
-            found.add(new Finding(GAIT, "Walks at " + speed.value() + " m/s; impaired is 0.8 m/s or less."));
+            found.add(new Finding(GAIT, speedWords()));
         }
         if (upAndGoCounts()) {
-            found.add(new Finding(
-                    set.rule(),
-                    "Up and go in %s s; impaired is over %d s.".formatted(upAndGo.value(), set.upAndGoOver())));
+            found.add(new Finding(set.rule(), upAndGoWords()));
         }
         if (!measured()) {
             found.add(new Finding(FallsPath.OPEN, missing()));
         }
         return List.copyOf(found);
+    }
+
+    private String speedWords() {
+        return speed.unable()
+                ? "Could not walk the measured way; impaired is 0.8 m/s or less."
+                : "Walks at " + speed.result().rounded(3) + "; impaired is 0.8 m/s or less.";
+    }
+
+    private String upAndGoWords() {
+        return upAndGo.unable()
+                ? "Could not do the up and go; impaired is over %d s.".formatted(set.upAndGoOver())
+                : "Up and go in %s; impaired is over %d s.".formatted(upAndGo.result(), set.upAndGoOver());
     }
 
     private String missing() {

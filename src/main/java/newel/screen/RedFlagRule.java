@@ -70,7 +70,7 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
             routine(DIABETES_NOT_SETTLED, NOTHING, "BACR 2006, phase IV instructor manual", SEEN));
 
     static final Statement UNANSWERED = Area.state(
-            new Rule("E?", "ours", DESIGN_CHOICE),
+            new Rule("E?", "an unanswered question is never read as no", DESIGN_CHOICE),
             Area.RED_FLAGS,
             "An emergency question without an answer counts as same day; the others are asked first. The highest level wins.");
 
@@ -83,9 +83,7 @@ public record RedFlagRule(RedFlag flag, Urgency urgency, Meanwhile meanwhile, St
     }
 
     public Finding unanswered() {
-        return new Finding(
-                new Rule(flag.code() + "?", "an unanswered question is never read as no", DESIGN_CHOICE),
-                "Not answered yet: " + flag.words() + ".");
+        return new Finding(UNANSWERED.rule(), "Not answered yet: " + flag.words() + ".");
     }
 
     public Rule rule() {

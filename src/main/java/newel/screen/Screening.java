@@ -37,7 +37,7 @@ public record Screening(Readiness readiness, AtRest atRest, FallsRisk falls) {
                 AtRest.of(client.vitals(), choices.restSet()),
                 FallsRisk.of(
                         client.falls(),
-                        client.newest(Measure.GAIT_SPEED).orElse(null),
+                        client.walkingSpeed().orElse(null),
                         client.newest(Measure.UP_AND_GO_3M).orElse(null),
                         choices.fallsSet()));
     }

@@ -51,6 +51,15 @@ public final class AuditStore {
                 .execute());
     }
 
+    /** Everything about one client, oldest first. */
+    public List<Line> of(ClientId client) {
+        return jdbi.withHandle(handle -> handle.createQuery(
+                        "select * from audit where client_id = :client order by at, id")
+                .bind("client", client.value())
+                .map((row, context) -> new Line(Instant.parse(row.getString("at")), row.getString("what")))
+                .list());
+    }
+
     /** Oldest first. */
     public List<Line> of(String subject) {
         return jdbi.withHandle(handle -> handle.createQuery(

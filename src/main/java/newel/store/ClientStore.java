@@ -3,7 +3,6 @@ package newel.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,14 +11,12 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.client.FallsAnswers;
 import newel.client.Home;
-import newel.client.Measure;
 import newel.client.Measured;
 import newel.client.Profile;
 import newel.client.ReadinessAnswers;
 import newel.client.Vitals;
 import newel.client.Wishes;
 import newel.limit.Limitation;
-import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
 /** Clients: opened with a name at intake, whole once intake is finished. */
@@ -30,11 +27,13 @@ public final class ClientStore {
     private final Jdbi jdbi;
     private final Clock clock;
     private final LimitationStore limitations;
+    private final MeasuredStore measured;
 
-    ClientStore(Jdbi jdbi, Clock clock, LimitationStore limitations) {
+    ClientStore(Jdbi jdbi, Clock clock, LimitationStore limitations, MeasuredStore measured) {
         this.jdbi = jdbi;
         this.clock = clock;
         this.limitations = limitations;
+        this.measured = measured;
     }
 
     public ClientId open(String name) {
@@ -104,7 +103,7 @@ public final class ClientStore {
                 client.look());
         save(own);
         draw(id, client.look());
-        client.measures().forEach(result -> addMeasured(id, result));
+        client.measures().forEach(result -> measured.add(id, result));
         client.limitations().forEach(limitation -> limitations.add(id, limitation));
         return id;
     }
@@ -115,19 +114,6 @@ public final class ClientStore {
                 .bind("look", look)
                 .bind("now", now())
                 .bind("id", id.value())
-                .execute());
-    }
-
-    public void addMeasured(ClientId client, Measured result) {
-        jdbi.useHandle(handle -> handle.createUpdate("""
-                        insert into measured (id, client_id, measure, value, done_on, arms_used)
-                        values (:id, :client, :measure, :value, :on, :arms)""")
-                .bind("id", Ids.next())
-                .bind("client", client.value())
-                .bind("measure", result.measure().name())
-                .bind("value", result.value())
-                .bind("on", result.on().toString())
-                .bind("arms", result.armsUsed() ? 1 : 0)
                 .execute());
     }
 
@@ -152,7 +138,7 @@ public final class ClientStore {
     /** The whole client; empty when there is none such or intake was never finished. */
     public Optional<Client> find(ClientId id) {
         return jdbi.withHandle(handle -> {
-            List<Measured> measures = measures(handle, id);
+            List<Measured> measures = measured.of(id);
             return handle.createQuery("select * from client where id = :id and profile is not null")
                     .bind("id", id.value())
                     .map((row, context) -> client(id, row, measures, limitations.of(id)))
@@ -168,13 +154,6 @@ public final class ClientStore {
                 == 1);
     }
 
-    private List<Measured> measures(Handle handle, ClientId id) {
-        return handle.createQuery("select * from measured where client_id = :client order by done_on, id")
-                .bind("client", id.value())
-                .map((row, context) -> measured(row))
-                .list();
-    }
-
     private String now() {
         return clock.instant().toString();
     }
@@ -185,14 +164,6 @@ public final class ClientStore {
                 row.getString("name"),
                 row.getBoolean("whole"),
                 row.getBoolean("drafted"));
-    }
-
-    private static Measured measured(ResultSet row) throws SQLException {
-        return new Measured(
-                Measure.valueOf(row.getString("measure")),
-                row.getDouble("value"),
-                LocalDate.parse(row.getString("done_on")),
-                row.getInt("arms_used") == 1);
     }
 
     private static Map<String, Object> columns(Client client) {

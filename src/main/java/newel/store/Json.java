@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.time.LocalDate;
 import newel.casefile.LimitKinds;
 import newel.limit.Limit;
+import newel.referral.Consent;
 
 /** Records to JSON text and back. A limit is marked with its kind; dates are written as 2026-03-01. */
 final class Json {
@@ -20,6 +21,7 @@ final class Json {
                     .addSerializer(LocalDate.class, ToStringSerializer.instance)
                     .addDeserializer(LocalDate.class, new Dates()))
             .addMixIn(Limit.class, LimitKinds.class)
+            .addMixIn(Consent.class, ConsentKinds.class)
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
 

@@ -8,6 +8,7 @@ public record Stores(
         ClientStore clients,
         DraftStore drafts,
         LimitationStore limitations,
+        MeasuredStore measured,
         ProgramStore programs,
         HandoutLinkStore links,
         SearchStore search,
@@ -15,14 +16,17 @@ public record Stores(
         PainStore pains,
         PracticeStore practice,
         SignOffStore signOffs,
-        AuditStore audit) {
+        AuditStore audit,
+        ReferralStore referrals) {
     public static Stores of(Database database, Clock clock) {
         Jdbi jdbi = database.jdbi();
         LimitationStore limitations = new LimitationStore(jdbi, clock);
+        MeasuredStore measured = new MeasuredStore(jdbi, clock);
         return new Stores(
-                new ClientStore(jdbi, clock, limitations),
+                new ClientStore(jdbi, clock, limitations, measured),
                 new DraftStore(jdbi, clock),
                 limitations,
+                measured,
                 new ProgramStore(jdbi, clock),
                 new HandoutLinkStore(jdbi, clock),
                 new SearchStore(jdbi),
@@ -30,6 +34,7 @@ public record Stores(
                 new PainStore(jdbi, clock),
                 new PracticeStore(jdbi, clock),
                 new SignOffStore(jdbi, clock),
-                new AuditStore(jdbi, clock));
+                new AuditStore(jdbi, clock),
+                new ReferralStore(jdbi, clock));
     }
 }

@@ -31,6 +31,7 @@ public record Frame(String token, String path, String assets, Note note, Around 
             "stair",
             "map",
             "movement",
+            "measure",
             "source",
             "referral");
 

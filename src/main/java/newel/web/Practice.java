@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import newel.assess.Guides;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.compose.Suiting;
@@ -48,6 +49,10 @@ public final class Practice {
         this.clock = clock;
         this.choices = choices;
         this.emergencyCall = emergencyCall;
+        List<String> missing = Guides.shipped().missingPictures(catalogue);
+        if (!missing.isEmpty()) {
+            throw new IllegalStateException(String.join("\n", missing));
+        }
     }
 
     /**

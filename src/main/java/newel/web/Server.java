@@ -14,6 +14,7 @@ import newel.web.falls.FallsRoutes;
 import newel.web.handout.HandoutRoutes;
 import newel.web.intake.IntakeRoutes;
 import newel.web.limitation.LimitationRoutes;
+import newel.web.measure.MeasureRoutes;
 import newel.web.movement.DrawingRoutes;
 import newel.web.movement.MovementRoutes;
 import newel.web.pain.PainRoutes;
@@ -23,6 +24,7 @@ import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
 import newel.web.program.SwapRoutes;
 import newel.web.referral.ReferralRoutes;
+import newel.web.referral.ReplyRoutes;
 import newel.web.source.Shipped;
 import newel.web.source.SignOffRoutes;
 import newel.web.source.SourceRoutes;
@@ -64,6 +66,7 @@ public final class Server implements AutoCloseable {
                 new FallsRoutes(pages, stores, practice),
                 new PainRoutes(pages, stores, practice),
                 new LimitationRoutes(pages, stores, practice, practice.presets()),
+                new MeasureRoutes(pages, stores, practice),
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
                 new ItemRoutes(pages, stores, practice),
@@ -73,6 +76,7 @@ public final class Server implements AutoCloseable {
                 new SourceRoutes(pages, stores, rulebook),
                 new SignOffRoutes(pages, stores, practice, rulebook),
                 new ReferralRoutes(pages, stores, practice),
+                new ReplyRoutes(pages, stores, practice),
                 new MovementRoutes(pages, stores, practice),
                 new DrawingRoutes(pages, practice.catalogue()));
     }

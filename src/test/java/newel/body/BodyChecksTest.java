@@ -107,7 +107,7 @@ class BodyChecksTest {
         Pose level = Poses.arms(90, 90, 0);
         double bare = size(Solver.pose(level, Poses.STANDING), Joint.SHOULDER);
         Contacts c = Poses.STANDING;
-        Hand bottle = new Hand(Hand.Hold.BOTTLE, Vec.ZERO, 0);
+        Hand bottle = Hand.of(Hand.Hold.BOTTLE, Vec.ZERO, 0);
         Contacts holding = new Contacts(c.ground(), 0, c.rightFoot(), c.leftFoot(), bottle, bottle, 0, .5 / 70);
 
         double held = size(Solver.pose(level, holding), Joint.SHOULDER);

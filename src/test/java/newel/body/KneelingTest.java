@@ -48,7 +48,7 @@ class KneelingTest {
                 .withArm(Side.RIGHT, new Arm(90, 90, 0, 0, 0, 0, 0, 0))
                 .withArm(Side.LEFT, new Arm(90, 90, 0, 0, 0, 0, 0, 0));
         Contacts bag = new Contacts(
-                Ground.FEET, 0, Foot.OFF, Foot.OFF, new Hand(Hand.Hold.BAG, Vec.ZERO, 0), Hand.FREE, 0, 0.03);
+                Ground.FEET, 0, Foot.OFF, Foot.OFF, Hand.of(Hand.Hold.BAG, Vec.ZERO, 0), Hand.FREE, 0, 0.03);
         Posed posed = Solver.pose(level, bag);
 
         double heavier =

@@ -24,7 +24,7 @@ class LeaningTest {
 
     @Test
     void a_stated_share_is_taken_as_it_stands() {
-        Hand wall = new Hand(Hand.Hold.WALL, new Vec(0.3, 0.8, 0.1), 0.04);
+        Hand wall = Hand.of(Hand.Hold.WALL, new Vec(0.3, 0.8, 0.1), 0.04);
         Contacts c = Poses.STANDING;
         Posed posed = Solver.pose(
                 Pose.NEUTRAL, new Contacts(c.ground(), 0, c.rightFoot(), c.leftFoot(), wall, Hand.FREE, 0, 0));
@@ -66,7 +66,7 @@ class LeaningTest {
         double y = Build.ANKLE_HEIGHT + (Build.THIGH + Build.SHANK) * Math.cos(Math.toRadians(tip));
         Foot ball = new Foot(Foot.Placement.BALL, 0, 0.045, 0, -tip, 0);
         Foot left = new Foot(Foot.Placement.BALL, 0, -0.045, 0, -tip, 0);
-        Hand hand = new Hand(Hand.Hold.HEAD, new Vec(0, height, 0), Hand.LEANS);
+        Hand hand = Hand.of(Hand.Hold.HEAD, new Vec(0, height, 0), Hand.LEANS);
         return Solver.at(
                 pose, new Contacts(Ground.FEET, 0, ball, left, hand, hand, 0, 0), new Vec(x, y, 0).plus(lift(tip)));
     }

@@ -86,7 +86,7 @@ class CaptionTest {
                 Pose.NEUTRAL.rightLeg(),
                 Pose.NEUTRAL.leftLeg());
         Foot right = new Foot(Foot.Placement.FLAT, 0, .05, 0, 0, 0);
-        Hand rail = new Hand(Hand.Hold.RAIL, new Vec(-.15, .55, .25), 0);
+        Hand rail = Hand.of(Hand.Hold.RAIL, new Vec(-.15, .55, .25), 0);
         return new KeyPose("turned", turned, new Contacts(Ground.FEET, 0, right, LEFT_DOWN, rail, Hand.FREE, 0, 0));
     }
 

@@ -101,7 +101,7 @@ class DrawingTest {
 
     @Test
     void hands_that_come_together_let_the_towel_sag_and_it_keeps_its_length() {
-        Hand towel = new Hand(Hand.Hold.TOWEL, Vec.ZERO, 0);
+        Hand towel = Hand.of(Hand.Hold.TOWEL, Vec.ZERO, 0);
         List<KeyPose> poses = List.of(
                 Drawn.standing("taut", Drawn.arms(60, 60, 20), towel, 0.5),
                 Drawn.standing("slack", Drawn.arms(90, 40, 60), towel, 0));

@@ -24,6 +24,7 @@ import newel.catalogue.Variant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FittingTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 3);
@@ -180,6 +181,16 @@ class FittingTest {
                 v.words(),
                 v.breath(),
                 v.easier());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"knee-lift-seated-press", "knee-lift-hand-press", "straighten-press-down"})
+    void a_wrist_that_may_carry_nothing_presses_on_no_knee_either(String id) {
+        Limits wrist = Limits.of(List.of(), List.of(new Limit.NoWristWeight(Sided.RIGHT)));
+
+        assertEquals(
+                List.of("Puts weight through the hand and wrist at home."),
+                texts(FITTING.broken(variant(id), Share.WHOLE, wrist)));
     }
 
     @Test

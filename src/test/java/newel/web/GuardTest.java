@@ -4,32 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import newel.People;
 import newel.client.ClientId;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class GuardTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
-
+class GuardTest extends Served {
     @Test
     void every_page_forbids_inline_scripts_and_styles_and_is_not_cached() {
         Browser.Page page = browser.get("/clients");

@@ -248,7 +248,7 @@ class JourneyIT {
                 client + "/program/changes",
                 client + "/program/handout",
                 "/clients/" + referred + "/program",
-                "/clients/" + referred + "/referral",
+                "/clients/" + referred + "/referrals",
                 "/movements?q=towel&position=lying&kind=pulse",
                 "/movements?client=" + id,
                 "/movements/stance-hold",

@@ -12,6 +12,7 @@ import newel.source.Finding;
 import newel.web.Practice;
 import newel.web.form.Faults;
 import newel.web.limitation.MotionWords;
+import newel.web.referral.NoteListPage;
 
 /** A client: readiness with its sources, what to mind, and the places that belong to them. */
 public record ClientPage(
@@ -27,14 +28,21 @@ public record ClientPage(
         String standing,
         TodayBand today,
         HowHard howHard,
-        LookChoice look) {
+        LookChoice look,
+        List<NoteListPage.Line> notes) {
 
     public record Minded(String id, String words, String logged, List<String> limits, List<String> cautions) {}
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     static ClientPage of(
-            Client client, Practice practice, TodayBand band, boolean program, boolean drafted, Faults lookFaults) {
+            Client client,
+            Practice practice,
+            TodayBand band,
+            boolean program,
+            boolean drafted,
+            Faults lookFaults,
+            List<NoteListPage.Line> notes) {
         Screening screening = practice.screening(client);
         return new ClientPage(
                 client.id().value(),
@@ -49,7 +57,8 @@ public record ClientPage(
                 Screening.STANDING,
                 band,
                 HowHard.of(client, screening, practice.today()),
-                LookChoice.of(client.look(), lookFaults));
+                LookChoice.of(client.look(), lookFaults),
+                notes);
     }
 
     private static Minded minded(Limitation each) {

@@ -6,10 +6,12 @@ import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import newel.client.Client;
 import newel.client.ClientId;
 import newel.limit.Limitation;
+import newel.referral.Note;
 import newel.screen.Permission;
 import newel.store.ClientStore;
 import newel.store.Stores;
@@ -37,18 +39,20 @@ public final class ClientRoutes implements Routes {
     }
 
     private void list(Context ctx) {
+        Map<ClientId, List<Note>> notes = stores.referrals().open();
         pages.show(
                 ctx,
                 "client/list.jte",
-                ClientListPage.of(
-                        stores.clients().all().stream().map(this::line).toList()));
+                ClientListPage.of(stores.clients().all().stream()
+                        .map(each -> line(each, notes.getOrDefault(each.id(), List.of())))
+                        .toList()));
     }
 
-    private ClientListPage.Line line(ClientStore.Opened opened) {
+    private ClientListPage.Line line(ClientStore.Opened opened, List<Note> notes) {
         String path = "/clients/" + opened.id().value();
         return stores.clients()
                 .find(opened.id())
-                .map(client -> new ClientListPage.Line(path, opened.name(), age(client), needs(opened, client)))
+                .map(client -> new ClientListPage.Line(path, opened.name(), age(client), needs(opened, client, notes)))
                 .orElseGet(() -> new ClientListPage.Line(
                         path + "/intake",
                         opened.name(),
@@ -60,7 +64,7 @@ public final class ClientRoutes implements Routes {
         return client.profile().age(practice.today()) + " years";
     }
 
-    private List<ClientListPage.Need> needs(ClientStore.Opened opened, Client client) {
+    private List<ClientListPage.Need> needs(ClientStore.Opened opened, Client client, List<Note> notes) {
         List<ClientListPage.Need> needs = new ArrayList<>();
         Permission permission = practice.screening(client).permission();
         if (permission == Permission.NOTHING) {
@@ -68,6 +72,7 @@ public final class ClientRoutes implements Routes {
         } else if (permission == Permission.PREPARE) {
             needs.add(new ClientListPage.Need("care", "Waits for an answer"));
         }
+        notes.stream().map(this::need).distinct().forEach(needs::add);
         if (opened.drafted()) {
             needs.add(new ClientListPage.Need("quiet", "Intake not finished"));
         }
@@ -78,6 +83,13 @@ public final class ClientRoutes implements Routes {
             needs.add(new ClientListPage.Need("care", "Review due"));
         }
         return needs;
+    }
+
+    private ClientListPage.Need need(Note note) {
+        String state = note.sent().isPresent() ? "not answered" : "not sent";
+        return note.overdue(practice.today())
+                ? new ClientListPage.Need("stop", "Referral note overdue, " + state)
+                : new ClientListPage.Need("quiet", "Referral note " + state);
     }
 
     private static boolean reviewDue(Client client, LocalDate today) {

@@ -70,6 +70,7 @@ public final class LimitationRoutes implements Routes {
         }
         Limitation limitation = parsed.value().get();
         stores.limitations().add(client.id(), limitation);
+        written(client, limitation, "Logged: " + Called.of(limitation) + ".");
         boolean program = stores.programs().of(client.id()).isPresent();
         Note.leave(ctx, "Logged: " + Called.of(limitation) + ".", at(client, limitation.id(), "end"));
         ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
@@ -107,6 +108,8 @@ public final class LimitationRoutes implements Routes {
         }
         LimitsForm.Change change = parsed.value().get();
         stores.limitations().change(client.id(), limitation, change.limits(), change.reason());
+        String why = change.reason().isBlank() ? "" : " Reason: " + change.reason();
+        written(client, limitation, "Limits changed: " + Called.of(limitation) + "." + why);
         boolean program = stores.programs().of(client.id()).isPresent();
         Note.leave(ctx, "The limits are changed.");
         ctx.redirect("/clients/" + client.id().value() + (program ? "/program/changes" : ""));
@@ -124,6 +127,7 @@ public final class LimitationRoutes implements Routes {
         if (!stores.limitations().end(client.id(), id)) {
             throw new NotFoundResponse();
         }
+        stores.audit().write(client.id(), id, "No longer holds: " + Called.of(limitation(ctx, client)) + ".");
         Note.leave(ctx, "It no longer holds.", at(client, id, "resume"));
         ctx.redirect("/clients/" + client.id().value());
     }
@@ -136,9 +140,14 @@ public final class LimitationRoutes implements Routes {
                 .anyMatch(each -> !each.id().equals(limitation.id()) && each.saysTheSame(limitation));
         if (!anew) {
             stores.limitations().resume(client.id(), limitation.id());
+            written(client, limitation, "Holds again: " + Called.of(limitation) + ".");
         }
         Note.leave(ctx, anew ? "It was logged anew meanwhile and holds already." : "It holds again.");
         ctx.redirect("/clients/" + client.id().value());
+    }
+
+    private void written(Client client, Limitation limitation, String what) {
+        stores.audit().write(client.id(), limitation.id(), what);
     }
 
     private static String at(Client client, String limitation, String act) {

@@ -59,6 +59,7 @@ final class MovementWords {
             case HEAD_TURN -> "turns the head";
             case LIFT_FROM_FLOOR -> "lifts from near the floor";
             case FLOOR_TRANSFER -> "gets down to the floor and up";
+            case HAND_PRESS -> "presses a hand down on the leg";
         };
     }
 

@@ -1,2 +1,2 @@
-/** The referral note as a page to print, and the client's case file to download. */
+/** Referral notes: drafted with the client, printed on one page, sent, and answered; and the case file to download. */
 package newel.web.referral;

@@ -3,9 +3,11 @@ package newel.web.source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import newel.assess.Guides;
 import newel.limit.Preset;
 import newel.limit.Presets;
 import newel.practice.Rulebook;
+import newel.referral.Due;
 import newel.screen.Rules;
 import newel.source.Known;
 import newel.source.Rule;
@@ -16,7 +18,7 @@ import newel.web.limitation.MotionWords;
 public final class Shipped {
 
     public static Rulebook rulebook(Presets presets) {
-        return Rulebook.of(Rules.all(), presets(presets));
+        return Rulebook.of(Rules.all(), Guides.shipped().statements(), presets(presets), Due.statements());
     }
 
     private static List<Statement> presets(Presets presets) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,35 +18,21 @@ import newel.figure.Look;
 import newel.figure.Looks;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Who is drawn in a client's pictures. */
-class LookPagesTest {
+class LookPagesTest extends Served {
     private static final Look CORA = Looks.of("cora").orElseThrow();
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
     private ClientId id;
     private String client;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
-        browser = running.browser();
         id = Cast.addWithProgram(running.stores, People.painfulShoulder());
         client = "/clients/" + id.value();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

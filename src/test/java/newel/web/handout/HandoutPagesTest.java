@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import newel.People;
@@ -13,33 +12,13 @@ import newel.client.Client;
 import newel.client.ClientId;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class HandoutPagesTest {
+class HandoutPagesTest extends Served {
     /** How a source is known, and where it is from: nothing that a client or a doctor is helped by. */
     private static final List<String> INTERNAL = List.of(
             "read in a published copy", "from memory", "design choice", "common practice", "hold line", "et al.");
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void a_link_opens_the_newest_handout_until_it_is_withdrawn() {

@@ -3,7 +3,6 @@ package newel.web.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,33 +12,13 @@ import newel.client.ClientId;
 import newel.store.ClientStore;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class IntakePagesTest {
+class IntakePagesTest extends Served {
     private static final String ON = "Keep and go on";
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     private static Map<String, Object> person() {
         Map<String, Object> typed = new HashMap<>();

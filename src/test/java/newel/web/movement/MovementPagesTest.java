@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,34 +29,14 @@ import newel.limit.Fit;
 import newel.limit.Reason;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
+import newel.web.Served;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class MovementPagesTest {
+class MovementPagesTest extends Served {
     private static final List<Movement> MOVEMENTS = Shipped.CATALOGUE.movements();
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void without_a_filter_every_movement_is_shown_with_its_picture_and_why() {

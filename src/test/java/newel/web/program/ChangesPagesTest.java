@@ -3,7 +3,6 @@ package newel.web.program;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import newel.People;
@@ -15,33 +14,19 @@ import newel.limit.Limitation;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The day a limitation is logged. */
-class ChangesPagesTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
+class ChangesPagesTest extends Served {
     private ClientId id;
     private String client;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
-        browser = running.browser();
         id = Cast.addWithProgram(running.stores, People.kneesAndPressure());
         client = "/clients/" + id.value();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

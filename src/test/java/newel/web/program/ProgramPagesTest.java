@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import newel.People;
@@ -19,32 +18,18 @@ import newel.limit.Sided;
 import newel.program.Version;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class ProgramPagesTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
+class ProgramPagesTest extends Served {
     private ClientId id;
     private String program;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
-        browser = running.browser();
         id = Cast.addWithProgram(running.stores, People.painfulShoulder());
         program = "/clients/" + id.value() + "/program";
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

@@ -1,0 +1,27 @@
+package newel.assess;
+
+import java.util.List;
+import newel.source.Rule;
+
+/**
+ * One figure beyond which a source speaks of a risk or a lack.
+ *
+ * @param flag what it says beyond
+ * @param clear what it says on this side
+ * @param onlyFor people or circumstances that nothing here knows about; such a figure is shown and not applied. Empty: applied
+ * @param easy beyond it, a program begins with the easy forms (design choice)
+ */
+public record CutOff(
+        Rule rule,
+        String population,
+        Compare compare,
+        Says flag,
+        Says clear,
+        String onlyFor,
+        boolean easy,
+        List<Row> rows)
+        implements Table {
+    public boolean applies() {
+        return onlyFor.isEmpty();
+    }
+}

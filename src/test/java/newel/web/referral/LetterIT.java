@@ -1,0 +1,250 @@
+package newel.web.referral;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import newel.People;
+import newel.casefile.Demo;
+import newel.client.Client;
+import newel.client.ClientId;
+import newel.referral.Addressee;
+import newel.referral.ClientCopy;
+import newel.referral.Consent;
+import newel.referral.Draft;
+import newel.referral.Fact;
+import newel.referral.Facts;
+import newel.referral.Letter;
+import newel.referral.Letters;
+import newel.referral.Note;
+import newel.referral.NoteId;
+import newel.referral.Proposal;
+import newel.referral.Stage;
+import newel.screen.Screening;
+import newel.screen.Urgency;
+import newel.web.Cast;
+import newel.web.Running;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Letters as they come out of a printer, and the pages around them by what axe can check. */
+class LetterIT {
+    private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page[^s]");
+    private static final LocalDate DAY = People.TODAY;
+
+    private static Playwright playwright;
+    private static Browser chromium;
+
+    @TempDir
+    Path folder;
+
+    private Running running;
+    private BrowserContext context;
+    private ClientId id;
+
+    @BeforeAll
+    static void launch() {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        chromium = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of("/usr/bin/chromium-headless-shell"))
+                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage")));
+    }
+
+    @AfterAll
+    static void close() {
+        chromium.close();
+        playwright.close();
+    }
+
+    @BeforeEach
+    void start() {
+        running = new Running(folder);
+        running.stores.practice().save(Demo.settings());
+        id = Cast.add(running.stores, People.mustBeReferred());
+    }
+
+    @AfterEach
+    void stop() {
+        if (context != null) {
+            context.close();
+        }
+        running.close();
+    }
+
+    @ParameterizedTest(name = "lines of {0} characters")
+    @ValueSource(ints = {30, 90, 180, 270})
+    void the_longest_letter_that_may_be_sent_fits_one_sheet(int characters) {
+        Letter letter = longest(characters);
+
+        assertTrue(letter.findings().size() > 3);
+        assertEquals(1, sheets(sent(letter) + "/letter"));
+    }
+
+    @Test
+    void a_letter_with_everything_about_each_of_the_cast_is_one_sheet_or_is_not_sent() {
+        List<String> found = new ArrayList<>();
+        for (Client person : People.all()) {
+            List<Fact> facts = Facts.of(person, Screening.of(person));
+            Letter letter = letter(person, facts, facts.size());
+            int sheets = letter.fitsOnePage() ? sheets(sent(letter) + "/letter") : 1;
+            if (sheets != 1) {
+                found.add(person.profile().name() + ": " + sheets + " sheets");
+            }
+        }
+        assertEquals(List.of(), found);
+    }
+
+    @Test
+    void the_sources_print_with_no_rule_split_over_two_sheets() {
+        Page page = page(1280);
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(com.microsoft.playwright.options.Media.PRINT));
+        page.navigate(running.address() + "/sources");
+
+        assertEquals(
+                List.of("avoid"),
+                page.locator(".rule")
+                        .evaluateAll("all => [...new Set(all.map(e => getComputedStyle(e).breakInside))]"));
+        assertTrue(page.locator(".top").isHidden());
+        assertTrue(page.locator(".known").isHidden());
+    }
+
+    @ParameterizedTest(name = "{0} px")
+    @ValueSource(ints = {1280, 390})
+    void every_page_passes_axe_and_scrolls_only_downward(int width) {
+        String client = "/clients/" + id.value();
+        NoteId drafted = running.stores.referrals().open(id, draft(List.of()), DAY);
+        NoteId agreed = running.stores.referrals().open(id, draft(List.of()), DAY);
+        running.stores.referrals().change(agreed, draft(List.of("told-falls")), consent());
+        String sent = sent(longest(90));
+        List<String> paths = List.of(
+                "/clients",
+                client,
+                "/practice",
+                "/practice/sign-off",
+                "/sources",
+                "/sources?known=from-memory",
+                client + "/referrals",
+                client + "/referrals/" + drafted.value(),
+                client + "/referrals/" + agreed.value(),
+                sent,
+                sent + "/letter",
+                sent + "/copy");
+        Page page = page(width);
+        List<String> found = new ArrayList<>();
+        for (String path : paths) {
+            page.navigate(running.address() + path);
+            page.locator("details").evaluateAll("all => all.forEach(each => each.open = true)");
+            assertEquals(1, page.locator("h1").count(), path);
+            new AxeBuilder(page)
+                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                    .analyze()
+                    .getViolations()
+                    .forEach(rule -> found.add("%s: %s at %s"
+                            .formatted(
+                                    path,
+                                    rule.getId(),
+                                    rule.getNodes().getFirst().getHtml())));
+            Object wide = page.evaluate("document.scrollingElement.scrollWidth - window.innerWidth");
+            if (((Number) wide).intValue() > 0) {
+                found.add("%s: %s px too wide".formatted(path, wide));
+            }
+        }
+        assertEquals(List.of(), found);
+    }
+
+    /** As many findings of that length as the rule allows. */
+    private static Letter longest(int characters) {
+        Client person = People.mustBeReferred();
+        String text = String.join(" ", Collections.nCopies(characters / 6 + 1, "found"))
+                        .substring(0, characters - 1) + ".";
+        List<Fact> facts = new ArrayList<>();
+        for (int i = 0; i < 80; i++) {
+            facts.add(new Fact("fact-" + i, i % 2 == 0 ? Fact.Part.TOLD : Fact.Part.FOUND, text));
+        }
+        int most = 0;
+        while (letter(person, facts, most + 1).fitsOnePage()) {
+            most++;
+        }
+        return letter(person, facts, most);
+    }
+
+    private static Letter letter(Client person, List<Fact> facts, int ticked) {
+        Note note = new Note(
+                new NoteId("0192-abc123"),
+                DAY,
+                draft(facts.stream().limit(ticked).map(Fact::key).toList()),
+                consent(),
+                new Stage.Drafted());
+        return Letters.write(note, person.profile(), facts, Optional.of(Demo.settings()), DAY);
+    }
+
+    private static Draft draft(List<String> ticked) {
+        Draft first = Draft.of(Urgency.ROUTINE, Addressee.OWN_DOCTOR, Proposal.OWN);
+        return new Draft(
+                first.urgency(),
+                first.to(),
+                "Dr. Ines Halloran",
+                "of what was answered when I asked about health before exercise",
+                ticked,
+                "Is light to moderate exercise at home safe for this person now, and is there anything they should not do?",
+                "No exercise from us until your answer is there.",
+                "");
+    }
+
+    private static Consent consent() {
+        return new Consent.Given(
+                "Gideon Larkspur",
+                "the reason for this note and what is found in it",
+                "own doctor",
+                DAY,
+                Consent.How.SPOKEN);
+    }
+
+    /** @return the path of a note that went out with this letter */
+    private String sent(Letter letter) {
+        NoteId note = running.stores.referrals().open(id, draft(List.of()), DAY);
+        ClientCopy copy = ClientCopy.of(
+                draft(List.of()), letter, People.mustBeReferred().profile(), Optional.of(Demo.settings()));
+        running.stores.referrals().send(note, new Stage.Sent(DAY, Stage.Way.POST, letter, copy));
+        return "/clients/" + id.value() + "/referrals/" + note.value();
+    }
+
+    private int sheets(String path) {
+        Page page = page(1280);
+        page.navigate(running.address() + path);
+        byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
+        context.close();
+        return (int) SHEET.matcher(new String(pdf, StandardCharsets.ISO_8859_1))
+                .results()
+                .count();
+    }
+
+    private Page page(int width) {
+        context = chromium.newContext(new Browser.NewContextOptions().setViewportSize(width, 900));
+        context.setDefaultTimeout(8000);
+        return context.newPage();
+    }
+}
