@@ -32,9 +32,9 @@ public record Letter(
         String sender,
         String foot) {
     /** Characters in a line of the printed letter, and lines on one A4 page beside the fixed parts: measured in print. */
-    private static final int LINE = 92;
+    private static final int LINE = 86;
 
-    private static final int MOST_LINES = 34;
+    private static final int MOST_LINES = 26;
 
     /** A reader has time for one page. */
     public boolean fitsOnePage() {
