@@ -11,6 +11,7 @@ import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.compose.Block;
 import newel.compose.Item;
+import newel.compose.Session;
 import newel.compose.Suiting;
 import newel.compose.Timing;
 import newel.limit.VariantDemands;
@@ -53,9 +54,9 @@ public final class CaseProgram {
         Suiting suiting = suited.to(client, screening.limits(), screening.withheld());
         Version version = Drafting.first(catalogue, client, suiting, today);
         ArrayNode sessions = out.putArray("sessions");
-        version.days().stream()
-                .sorted()
-                .forEach(day -> sessions.add(session(CaseWriter.plain(day).substring(0, 3), version)));
+        version.sessions()
+                .forEach((day, session) ->
+                        sessions.add(session(CaseWriter.plain(day).substring(0, 3), session)));
         out.set("week", week(version));
         ArrayNode leftOut = out.putArray("leftOut");
         version.leftOut()
@@ -64,12 +65,12 @@ public final class CaseProgram {
                         .set("reasons", CaseWriter.texts(each.reasons())));
     }
 
-    private ObjectNode session(String day, Version version) {
+    private ObjectNode session(String day, Session session) {
         ObjectNode node = JSON.objectNode();
         node.put("day", day);
-        node.put("seconds", timing.session(version.session()));
+        node.put("seconds", timing.session(session));
         ArrayNode blocks = node.putArray("blocks");
-        version.session().blocks().forEach(block -> blocks.add(block(block)));
+        session.blocks().forEach(block -> blocks.add(block(block)));
         return node;
     }
 
@@ -109,12 +110,18 @@ public final class CaseProgram {
     private ObjectNode week(Version version) {
         ObjectNode node = JSON.objectNode();
         for (Purpose purpose : Purpose.values()) {
-            boolean worked = version.session()
-                    .items()
-                    .map(item -> catalogue.variant(item.variant()).orElseThrow())
-                    .anyMatch(variant -> variant.purposes().weight(purpose) >= 2);
-            node.put(CaseWriter.plain(purpose), worked ? version.days().size() : 0);
+            node.put(
+                    CaseWriter.plain(purpose),
+                    version.sessions().values().stream()
+                            .filter(session -> works(session, purpose))
+                            .count());
         }
         return node;
+    }
+
+    private boolean works(Session session, Purpose purpose) {
+        return session.items()
+                .map(item -> catalogue.variant(item.variant()).orElseThrow())
+                .anyMatch(variant -> variant.purposes().weight(purpose) >= 2);
     }
 }

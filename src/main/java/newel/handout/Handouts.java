@@ -2,17 +2,11 @@ package newel.handout;
 
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import newel.catalogue.Catalogue;
-import newel.catalogue.Movement;
-import newel.catalogue.Variant;
 import newel.client.Client;
-import newel.compose.Block;
-import newel.compose.BlockKind;
-import newel.compose.Item;
 import newel.program.Version;
 
 /** Writes the handout of one version for one client. */
@@ -27,6 +21,7 @@ public final class Handouts {
     }
 
     public Handout write(Client client, Version version) {
+        WeekPlan plan = WeekPlan.of(catalogue, version, client.look());
         return new Handout(
                 client.profile().name(),
                 version.number(),
@@ -37,8 +32,9 @@ public final class Handouts {
                 StopSigns.ALL,
                 client.profile().toCall(),
                 client.profile().textSize().points(),
-                parts(version, client.look()),
-                version.days().stream().sorted().map(Handouts::shortName).toList(),
+                plan.parts(),
+                plan.days(),
+                version.days().stream().map(Handouts::shortName).toList(),
                 WEEKS);
     }
 
@@ -54,7 +50,6 @@ public final class Handouts {
 
     private static String days(Version version) {
         List<String> names = version.days().stream()
-                .sorted()
                 .map(day -> day.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
                 .toList();
         int last = names.size() - 1;
@@ -63,54 +58,7 @@ public final class Handouts {
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    private static String shortName(DayOfWeek day) {
+    static String shortName(DayOfWeek day) {
         return day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-    }
-
-    private List<Handout.Part> parts(Version version, String look) {
-        List<Handout.Part> parts = new ArrayList<>();
-        int number = 1;
-        int round = 1;
-        for (Block block : version.session().blocks()) {
-            List<Sheet> sheets = new ArrayList<>();
-            for (Item item : block.items()) {
-                sheets.add(sheet(number++, item, look));
-            }
-            boolean isRound = block.kind() == BlockKind.ROUND;
-            String title = isRound
-                    ? block.kind().words() + " " + round++
-                    : block.kind().words();
-            parts.add(new Handout.Part(title, note(block), sheets));
-        }
-        return parts;
-    }
-
-    private static String note(Block block) {
-        return switch (block.kind()) {
-            case WARM_UP -> "Start easy. You should be able to chat all the time.";
-            case BALANCE -> "Stand where you can hold on. Have somebody near if you feel unsteady.";
-            case ROUND ->
-                block.passes() < 2
-                        ? "Do each of these one time. Rest and drink when you need to."
-                        : "Do each of these one time. Then do them all again. Rest and drink when you need to.";
-            case COOL_DOWN -> "Slow down. Stretch until you feel a mild pull, never pain.";
-        };
-    }
-
-    private Sheet sheet(int number, Item item, String look) {
-        Variant variant = catalogue.variant(item.variant()).orElseThrow();
-        Movement movement = catalogue.movementOf(variant);
-        return new Sheet(
-                number,
-                variant.name(),
-                movement.why(),
-                Pictures.of(variant, item.share(), look),
-                DoseWords.of(item.dose(), variant.sides()),
-                RangeWords.of(item.share()),
-                variant.words().setUp(),
-                variant.words().steps(),
-                variant.words().breathing(),
-                variant.words().stop(),
-                item.override().isEmpty() ? "" : "Take extra care with this one: it asks more than your limits say.");
     }
 }

@@ -20,8 +20,7 @@ public final class Drafting {
                 1,
                 day,
                 ("First program after intake. " + beginning.why()).strip(),
-                client.wishes().days(),
-                draft.session(),
+                Version.on(client.wishes().days(), draft.session()),
                 draft.leftOut());
     }
 
@@ -29,7 +28,7 @@ public final class Drafting {
     public static Version again(Catalogue catalogue, Client client, Suiting suiting, LocalDate day, Version before) {
         Version fresh = first(catalogue, client, suiting, day);
         String reason = ("Drafted anew. " + Beginning.of(client, day).why()).strip();
-        return new Version(before.number() + 1, day, reason, fresh.days(), fresh.session(), fresh.leftOut());
+        return new Version(before.number() + 1, day, reason, fresh.sessions(), fresh.leftOut());
     }
 
     static Wish wish(Client client, Level level) {

@@ -9,15 +9,15 @@ import newel.compose.LeftOut;
 import newel.compose.Session;
 import newel.compose.Suiting;
 
-/** What today's limits ask of a session: every item that no longer fits and what would take its place. */
+/** What today's limits ask of a week: every item that no longer fits and what would take its place. */
 public record Proposal(List<Replacement> replacements) {
     public Proposal {
         replacements = List.copyOf(replacements);
     }
 
-    public static Proposal of(Catalogue catalogue, Session session, Suiting suiting) {
-        Replacing replacing = new Replacing(catalogue, session, suiting);
-        return new Proposal(session.items()
+    public static Proposal of(Catalogue catalogue, Version version, Suiting suiting) {
+        Replacing replacing = new Replacing(catalogue, version.items(), suiting);
+        return new Proposal(version.items().stream()
                 .map(replacing::replacement)
                 .flatMap(Optional::stream)
                 .toList());
@@ -35,10 +35,16 @@ public record Proposal(List<Replacement> replacements) {
 
     private Optional<Item> now(Item item) {
         return replacements.stream()
-                .filter(each -> each.before().movement().equals(item.movement()))
+                .filter(each -> sameAs(each.before(), item))
                 .findFirst()
                 .map(Replacement::after)
                 .orElse(Optional.of(item));
+    }
+
+    private static boolean sameAs(Item a, Item b) {
+        return a.variant().equals(b.variant())
+                && a.share().equals(b.share())
+                && a.dose().equals(b.dose());
     }
 
     /** What has to go altogether, beside what was left out before. */

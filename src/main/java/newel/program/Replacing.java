@@ -13,21 +13,20 @@ import newel.compose.Choice;
 import newel.compose.Doses;
 import newel.compose.How;
 import newel.compose.Item;
-import newel.compose.Session;
 import newel.compose.Suiting;
 import newel.limit.Limit;
 import newel.limit.Reason;
 
-/** Finds for one item after another what would take its place, no movement twice. */
+/** Finds for one item after another what would take its place, no movement twice in a week. */
 final class Replacing {
     private final Catalogue catalogue;
     private final Suiting suiting;
     private final Set<String> present;
 
-    Replacing(Catalogue catalogue, Session session, Suiting suiting) {
+    Replacing(Catalogue catalogue, List<Item> week, Suiting suiting) {
         this.catalogue = catalogue;
         this.suiting = suiting;
-        this.present = new HashSet<>(session.items().map(Item::movement).toList());
+        this.present = new HashSet<>(week.stream().map(Item::movement).toList());
     }
 
     /** Nothing for an item that fits, or that the instructor keeps with a written reason and that breaks nothing new. */

@@ -2,8 +2,16 @@ package newel.program;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import newel.compose.Item;
 import newel.compose.LeftOut;
 import newel.compose.Session;
 
@@ -12,20 +20,72 @@ import newel.compose.Session;
  *
  * @param number 1, 2, 3 … without gaps
  * @param reason why this version was made
- * @param days the session is done on each of these
+ * @param sessions what is done on which day of the week, Monday first; never none
  */
 public record Version(
-        int number, LocalDate made, String reason, Set<DayOfWeek> days, Session session, List<LeftOut> leftOut) {
+        int number, LocalDate made, String reason, SortedMap<DayOfWeek, Session> sessions, List<LeftOut> leftOut) {
     public Version {
-        days = Set.copyOf(days);
+        sessions = Collections.unmodifiableSortedMap(new TreeMap<>(sessions));
         leftOut = List.copyOf(leftOut);
+        if (sessions.isEmpty()) {
+            throw new IllegalArgumentException("a version has a session on one day at least");
+        }
     }
 
-    public Version next(LocalDate day, String why, Session changed) {
-        return new Version(number + 1, day, why, days, changed, leftOut);
+    /** The same session on each of some days. */
+    public static SortedMap<DayOfWeek, Session> on(Set<DayOfWeek> days, Session session) {
+        SortedMap<DayOfWeek, Session> sessions = new TreeMap<>();
+        days.forEach(day -> sessions.put(day, session));
+        return sessions;
     }
 
-    public Version next(LocalDate day, String why, Session changed, List<LeftOut> nowLeftOut) {
-        return new Version(number + 1, day, why, days, changed, nowLeftOut);
+    public List<DayOfWeek> days() {
+        return List.copyOf(sessions.keySet());
+    }
+
+    public DayOfWeek firstDay() {
+        return sessions.firstKey();
+    }
+
+    public Session firstSession() {
+        return session(firstDay());
+    }
+
+    public Session session(DayOfWeek day) {
+        return sessions.get(day);
+    }
+
+    /** What is done in the week, day by day; the same variant at the same share and dose is told once. */
+    public List<Item> items() {
+        Map<List<Object>, Item> items = new LinkedHashMap<>();
+        sessions.values()
+                .forEach(session -> session.items()
+                        .forEach(item -> items.putIfAbsent(List.of(item.variant(), item.share(), item.dose()), item)));
+        return List.copyOf(items.values());
+    }
+
+    /** Where a movement is done on several days, as on the first of them. */
+    public Optional<Item> item(String movement) {
+        return sessions.values().stream()
+                .flatMap(session -> session.item(movement).stream())
+                .findFirst();
+    }
+
+    /** Days on which a movement is done. */
+    public List<DayOfWeek> days(String movement) {
+        return sessions.entrySet().stream()
+                .filter(day -> day.getValue().item(movement).isPresent())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    public Version next(LocalDate day, String why, SortedMap<DayOfWeek, Session> changed) {
+        return new Version(number + 1, day, why, changed, leftOut);
+    }
+
+    public Version next(LocalDate day, String why, UnaryOperator<Session> change, List<LeftOut> nowLeftOut) {
+        SortedMap<DayOfWeek, Session> changed = new TreeMap<>();
+        sessions.forEach((each, session) -> changed.put(each, change.apply(session)));
+        return new Version(number + 1, day, why, changed, nowLeftOut);
     }
 }

@@ -76,9 +76,17 @@ public enum Effort {
         return this == NEAR_LIMIT ? 100 : next().from.highest() - 1;
     }
 
-    /** First and last number of the band on the scale from 0 to 10. */
-    public String scale() {
-        return from.effort() + " to " + (this == NEAR_LIMIT ? 10 : next().from.effort() - 1);
+    /** First number of the band on the scale from 0 to 10. */
+    public int scaleFrom() {
+        return from.effort();
+    }
+
+    public int scaleTo() {
+        return this == NEAR_LIMIT ? 10 : next().from.effort() - 1;
+    }
+
+    private String scale() {
+        return scaleFrom() + " to " + scaleTo();
     }
 
     private Effort next() {

@@ -72,8 +72,8 @@ public record FallsPlan(List<Finding> steps, Set<Measure> measure, boolean refer
     }
 
     private static Set<Measure> missing(Set<Measure> taken) {
-        Set<Measure> open =
-                EnumSet.of(Measure.GAIT_SPEED, Measure.UP_AND_GO_3M, Measure.CHAIR_STAND_30S, Measure.TANDEM_STANCE);
+        Set<Measure> open = EnumSet.of(
+                Measure.GAIT_SPEED, Measure.UP_AND_GO_3M, Measure.CHAIR_STAND_30S, Measure.FOUR_STAGE_BALANCE);
         open.removeAll(taken);
         return open;
     }

@@ -96,7 +96,7 @@ public record RestRule(
                     .when(
                             v -> RAISED.crossed(v.systolic(), v.diastolic())
                                     && !RESISTANCE.crossed(v.systolic(), v.diastolic()),
-                            Reading::pressure)
+                            v -> pressure(v) + " Raised: from 160/90 light work only, and the doctor is told.")
                     .says("From 160/90 mmHg: light work only, no resistance, and the doctor is told."));
 
     /** All lines under the list that a practice holds by. */

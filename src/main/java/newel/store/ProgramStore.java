@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import newel.client.ClientId;
 import newel.compose.LeftOut;
 import newel.compose.Session;
@@ -19,8 +20,21 @@ import org.jdbi.v3.core.Jdbi;
 
 /** Programs and their versions, which are only ever added. */
 public final class ProgramStore {
-    /** The parts of a version that are kept as one text. */
-    private record Content(Set<DayOfWeek> days, Session session, List<LeftOut> leftOut) {}
+    /**
+     * The parts of a version that are kept as one text.
+     *
+     * @param days days of one and the same session; versions of before 26 November 2026 have it, later ones have sessions
+     */
+    private record Content(
+            Set<DayOfWeek> days, Session session, SortedMap<DayOfWeek, Session> sessions, List<LeftOut> leftOut) {
+        Content(Version version) {
+            this(null, null, version.sessions(), version.leftOut());
+        }
+
+        SortedMap<DayOfWeek, Session> week() {
+            return sessions == null ? Version.on(days, session) : sessions;
+        }
+    }
 
     private final Jdbi jdbi;
     private final Clock clock;
@@ -67,7 +81,7 @@ public final class ProgramStore {
                 .bind("number", version.number())
                 .bind("made", version.made().toString())
                 .bind("reason", version.reason())
-                .bind("content", Json.write(new Content(version.days(), version.session(), version.leftOut())))
+                .bind("content", Json.write(new Content(version)))
                 .bind("now", clock.instant().toString())
                 .execute();
     }
@@ -102,8 +116,7 @@ public final class ProgramStore {
                 row.getInt("number"),
                 LocalDate.parse(row.getString("made_on")),
                 row.getString("reason"),
-                content.days(),
-                content.session(),
+                content.week(),
                 content.leftOut());
     }
 }

@@ -84,7 +84,7 @@ class FirstDraftTest {
             person = with(person, preset, Sided.BOTH);
         }
 
-        int seconds = TIMING.session(draft(person, 10).session());
+        int seconds = TIMING.session(draft(person, 10).firstSession());
 
         assertTrue(seconds <= 600, seconds + " s");
     }
@@ -116,7 +116,7 @@ class FirstDraftTest {
                                 .map(each -> each.preset() + " " + each.side())
                                 .toList(),
                         minutes);
-        Session session = draft(person, minutes).session();
+        Session session = draft(person, minutes).firstSession();
         int seconds = TIMING.session(session);
         boolean allKinds = Screening.of(person).withheld().isEmpty();
         Suiting suiting = Shipped.suiting(person);
@@ -148,7 +148,7 @@ class FirstDraftTest {
         for (Client person : People.all()) {
             Suiting suiting = Shipped.suiting(person);
             draft(person, 25)
-                    .session()
+                    .firstSession()
                     .items()
                     .forEach(item -> assertEquals(
                             List.of(),
@@ -165,7 +165,7 @@ class FirstDraftTest {
         draft.leftOut().forEach(out -> {
             assertTrue(CATALOGUE.movement(out.movement()).isPresent(), out.movement());
             assertTrue(!out.reasons().isEmpty(), out.movement());
-            assertTrue(draft.session().item(out.movement()).isEmpty(), out.movement());
+            assertTrue(draft.firstSession().item(out.movement()).isEmpty(), out.movement());
         });
     }
 
@@ -184,7 +184,7 @@ class FirstDraftTest {
 
         Version draft = draft(person, 25);
 
-        draft.session()
+        draft.firstSession()
                 .items()
                 .forEach(item -> assertTrue(
                         CATALOGUE.movement(item.movement()).orElseThrow().kind() != Kind.STRENGTH, item.movement()));
@@ -194,7 +194,7 @@ class FirstDraftTest {
     }
 
     private static int effort(Version version) {
-        return version.session()
+        return version.firstSession()
                 .items()
                 .mapToInt(item -> Shipped.variant(item.variant()).effort())
                 .max()
@@ -209,7 +209,7 @@ class FirstDraftTest {
         for (Client person : free()) {
             for (int minutes = 10; minutes <= 60; minutes += 5) {
                 check.of(
-                        person.profile().name(), minutes, draft(person, minutes).session());
+                        person.profile().name(), minutes, draft(person, minutes).firstSession());
             }
         }
     }

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EditingTest {
     private static final Client PERSON = People.cannotStand();
     private static final Session SESSION = Drafting.first(CATALOGUE, PERSON, Shipped.suiting(PERSON), People.TODAY)
-            .session();
+            .firstSession();
     private static final Editing EDITING = new Editing(CATALOGUE, Shipped.suiting(PERSON));
 
     /** In the session already, and done standing: it does not fit. */
@@ -145,7 +145,7 @@ class EditingTest {
     void a_dose_that_breaks_a_limit_is_refused_and_less_of_it_never_is() {
         Client standing = People.kneesAndPressure();
         Session session = Drafting.first(CATALOGUE, standing, Shipped.suiting(standing), People.TODAY)
-                .session();
+                .firstSession();
         Item item = session.items()
                 .filter(each -> variant(each.variant()).position() == Position.STANDING)
                 .filter(each -> variant(each.variant()).sides() != Sides.EACH)

@@ -1,5 +1,6 @@
 package newel.program;
 
+import static java.time.DayOfWeek.MONDAY;
 import static newel.Shipped.CATALOGUE;
 import static newel.Shipped.PRESETS;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -33,10 +34,10 @@ class ProposalTest {
     @Test
     void for_everybody_and_every_preset_the_next_version_fits_and_the_rest_stays_as_it_was() {
         for (Client person : People.all()) {
-            Session session = draft(person).session();
+            Session session = draft(person).firstSession();
             for (Preset preset : PRESETS.all()) {
                 Suiting suiting = Shipped.suiting(with(person, preset));
-                Proposal proposal = Proposal.of(CATALOGUE, session, suiting);
+                Proposal proposal = Proposal.of(CATALOGUE, week(session), suiting);
                 Session next = proposal.applied(session);
                 String who = person.profile().name() + " with " + preset.id();
 
@@ -54,7 +55,8 @@ class ProposalTest {
                                 assertEquals(item, next.item(item.movement()).orElseThrow(), who));
                 proposal.replacements()
                         .forEach(each -> assertTrue(!each.reasons().isEmpty(), who));
-                assertTrue(Proposal.of(CATALOGUE, next, suiting).nothing(), who + ": not settled after one press");
+                assertTrue(
+                        Proposal.of(CATALOGUE, week(next), suiting).nothing(), who + ": not settled after one press");
             }
         }
     }
@@ -65,7 +67,7 @@ class ProposalTest {
         Suiting suiting = Shipped.suiting(
                 with(People.kneesAndPressure(), PRESETS.find("frozen-shoulder").orElseThrow()));
 
-        Proposal proposal = Proposal.of(CATALOGUE, version.session(), suiting);
+        Proposal proposal = Proposal.of(CATALOGUE, version, suiting);
 
         assertTrue(!proposal.nothing());
         List<String> out = proposal.leftOut(version.leftOut()).stream()
@@ -79,11 +81,11 @@ class ProposalTest {
     @Test
     void what_was_only_done_for_too_long_stays_with_a_smaller_dose() {
         Client person = People.fitAndBored();
-        Session session = draft(person).session();
+        Session session = draft(person).firstSession();
         Suiting suiting = Shipped.suiting(with(person, limitation(new Limit.Time(Limit.Lasting.STANDING, 30))));
 
         List<Item> before = new ArrayList<>();
-        for (Replacement each : Proposal.of(CATALOGUE, session, suiting).replacements()) {
+        for (Replacement each : Proposal.of(CATALOGUE, week(session), suiting).replacements()) {
             Item after = each.after().orElse(each.before());
             if (after.how() == How.SMALLER_DOSE) {
                 before.add(each.before());
@@ -113,9 +115,9 @@ class ProposalTest {
     @Test
     void no_replacement_asks_for_more_than_before_or_than_its_beginners_dose() {
         for (Client person : People.all()) {
-            Session session = draft(person).session();
+            Session session = draft(person).firstSession();
             for (Preset preset : PRESETS.all()) {
-                Proposal.of(CATALOGUE, session, Shipped.suiting(with(person, preset))).replacements().stream()
+                Proposal.of(CATALOGUE, week(session), Shipped.suiting(with(person, preset))).replacements().stream()
                         .filter(each -> each.after().isPresent())
                         .filter(each ->
                                 !each.after().get().dose().equals(each.before().dose()))
@@ -138,12 +140,13 @@ class ProposalTest {
     void differences_name_what_came_what_went_and_what_changed() {
         Version first = draft(People.fitAndBored());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
-        Item one = first.session().items().toList().get(0);
-        Item two = first.session().items().toList().get(1);
-        Session removed = made(editing.remove(first.session(), one.movement()));
+        Item one = first.firstSession().items().toList().get(0);
+        Item two = first.firstSession().items().toList().get(1);
+        Session removed = made(editing.remove(first.firstSession(), one.movement()));
         Session dosed = made(editing.dose(removed, two.movement(), new Dose(1, 99, 0)));
 
-        List<Difference> differences = Difference.between(first, first.next(People.TODAY, "x", dosed));
+        List<Difference> differences =
+                Difference.between(first, first.next(People.TODAY, "x", Version.on(Set.of(MONDAY), dosed)));
 
         assertEquals(
                 List.of(new Difference.Changed(two, two.withDose(new Dose(1, 99, 0))), new Difference.Removed(one)),
@@ -154,38 +157,40 @@ class ProposalTest {
     void a_move_alone_is_a_difference_and_names_only_what_moved() {
         Version first = draft(People.fitAndBored());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
-        Item one = first.session().items().toList().getFirst();
-        Session once = made(editing.move(first.session(), one.movement(), 1));
+        Item one = first.firstSession().items().toList().getFirst();
+        Session once = made(editing.move(first.firstSession(), one.movement(), 1));
         Session twice = made(editing.move(once, one.movement(), 1));
-        Item last = first.session().blocks().getFirst().items().getLast();
-        Session across = made(editing.move(first.session(), last.movement(), 1));
+        Item last = first.firstSession().blocks().getFirst().items().getLast();
+        Session across = made(editing.move(first.firstSession(), last.movement(), 1));
 
         assertEquals(
-                List.of(new Difference.Moved(one)), Difference.between(first, first.next(People.TODAY, "x", twice)));
+                List.of(new Difference.Moved(one)),
+                Difference.between(first, first.next(People.TODAY, "x", Version.on(Set.of(MONDAY), twice))));
         assertEquals(
-                List.of(new Difference.Moved(last)), Difference.between(first, first.next(People.TODAY, "x", across)));
+                List.of(new Difference.Moved(last)),
+                Difference.between(first, first.next(People.TODAY, "x", Version.on(Set.of(MONDAY), across))));
     }
 
     @Test
     void an_item_kept_with_a_reason_is_not_offered_for_replacement_until_it_breaks_something_new() {
         Client person = People.painfulShoulder();
-        Session session = draft(person).session();
+        Session session = draft(person).firstSession();
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
         Edit refused = editing.swap(session, "push-up", Shipped.variant("push-chair-seat"), "");
         assertInstanceOf(Edit.Refused.class, refused);
         Session kept =
                 made(editing.swap(session, "push-up", Shipped.variant("push-chair-seat"), "Wants it and does it well"));
 
-        assertTrue(Proposal.of(CATALOGUE, kept, Shipped.suiting(person)).nothing());
+        assertTrue(Proposal.of(CATALOGUE, week(kept), Shipped.suiting(person)).nothing());
         Suiting wrist = Shipped.suiting(with(person, PRESETS.find("wrist-pain").orElseThrow()));
-        assertTrue(Proposal.of(CATALOGUE, kept, wrist).replacements().stream()
+        assertTrue(Proposal.of(CATALOGUE, week(kept), wrist).replacements().stream()
                 .anyMatch(each -> each.before().movement().equals("push-up")));
     }
 
     @Test
     void a_swap_to_another_form_never_carries_over_more_than_its_beginners_dose() {
         Client person = People.fitAndBored();
-        Session session = draft(person).session();
+        Session session = draft(person).firstSession();
         Item item = session.item("push-up").orElseThrow();
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(person));
         Session many = made(editing.dose(session, "push-up", new Dose(1, 40, 0)));
@@ -219,5 +224,9 @@ class ProposalTest {
         more.add(limitation);
         return new Client(
                 c.id(), c.profile(), c.home(), c.wishes(), c.readiness(), c.falls(), c.vitals(), c.measures(), more);
+    }
+
+    private static Version week(Session session) {
+        return new Version(1, People.TODAY, "", Version.on(Set.of(MONDAY), session), List.of());
     }
 }

@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import newel.People;
 import newel.Shipped;
@@ -48,7 +49,7 @@ class ProgramStoreTest {
     void a_version_comes_back_as_it_was_kept() {
         Version first = first();
         ProgramId program = stores.programs().begin(id, first);
-        Version second = first.next(People.TODAY, "Moved something.", first.session());
+        Version second = first.next(People.TODAY, "Moved something.", first.sessions());
         assertTrue(stores.programs().add(program, second));
 
         Program read = stores.programs().find(program).orElseThrow();
@@ -58,11 +59,22 @@ class ProgramStoreTest {
     }
 
     @Test
+    void a_version_kept_when_all_days_were_one_session_still_reads() {
+        Version first = first();
+        ProgramId program = stores.programs().begin(id, first);
+        String before =
+                Json.write(Map.of("days", first.days(), "session", first.firstSession(), "leftOut", first.leftOut()));
+        database.jdbi().useHandle(handle -> handle.execute("update version set content = ?", before));
+
+        assertEquals(first, stores.programs().find(program).orElseThrow().newest());
+    }
+
+    @Test
     void of_two_changes_to_one_version_only_the_first_is_kept() {
         Version first = first();
         ProgramId program = stores.programs().begin(id, first);
-        Version mine = first.next(People.TODAY, "Mine.", first.session());
-        Version theirs = first.next(People.TODAY, "Theirs.", first.session());
+        Version mine = first.next(People.TODAY, "Mine.", first.sessions());
+        Version theirs = first.next(People.TODAY, "Theirs.", first.sessions());
 
         assertTrue(stores.programs().add(program, mine));
         assertFalse(stores.programs().add(program, theirs));

@@ -10,7 +10,6 @@ import newel.client.Client;
 import newel.limit.Called;
 import newel.limit.Limitation;
 import newel.screen.AtRest;
-import newel.screen.Choices;
 import newel.screen.Readiness;
 import newel.screen.Screening;
 import newel.screen.Urgency;
@@ -37,10 +36,6 @@ public record ClientHeader(
         String alarm,
         List<String> alarms) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-
-    public static ClientHeader of(Client client, LocalDate today) {
-        return of(client, today, Screening.of(client, Choices.strict(), today), "call the emergency number");
-    }
 
     /** By what the practice has chosen, and with the number it calls. */
     public static ClientHeader of(Client client, Practice practice) {

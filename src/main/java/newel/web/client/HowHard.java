@@ -32,7 +32,7 @@ public record HowHard(List<Band> bands, List<Finding> noPulse) {
         int age = client.profile().age(today);
         List<Band> bands = Stream.of(Effort.LIGHT, Effort.MODERATE, Effort.VIGOROUS)
                 .filter(band -> band.compareTo(hardest) <= 0)
-                .map(band -> band(band, PulseTarget.of(client, age, band, band)))
+                .map(band -> band(band, most, PulseTarget.of(client, age, band, band)))
                 .toList();
         return new HowHard(bands, noPulse(PulseTarget.of(client, age, Effort.LIGHT, hardest)));
     }
@@ -46,10 +46,14 @@ public record HowHard(List<Band> bands, List<Finding> noPulse) {
                 .reduce(screening.effortAtMost(), Math::min);
     }
 
-    private static Band band(Effort band, PulseTarget target) {
-        String pulse =
-                target instanceof PulseTarget.Shown shown ? shown.from() + " to " + shown.to() + " beats a minute" : "";
-        return new Band(band.words(), band.scale(), band.talk(), pulse);
+    /** Of a band that a limit cuts short no pulse is shown: its upper end would be too hard. */
+    private static Band band(Effort band, int most, PulseTarget target) {
+        int to = Math.min(band.scaleTo(), most);
+        String scale = to == band.scaleFrom() ? String.valueOf(to) : band.scaleFrom() + " to " + to;
+        String pulse = to == band.scaleTo() && target instanceof PulseTarget.Shown shown
+                ? shown.from() + " to " + shown.to() + " beats a minute"
+                : "";
+        return new Band(band.words(), scale, band.talk(), pulse);
     }
 
     private static List<Finding> noPulse(PulseTarget target) {

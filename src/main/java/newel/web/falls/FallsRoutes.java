@@ -59,6 +59,7 @@ public final class FallsRoutes implements Routes {
     private FallsPage page(Client client) {
         FallsRisk risk = practice.screening(client).falls();
         Set<Measure> taken = client.measures().stream().map(Measured::measure).collect(Collectors.toSet());
+        client.walkingSpeed().ifPresent(speed -> taken.add(Measure.GAIT_SPEED));
         List<Ask> asks =
                 ITEMS.asks(new Asking(ITEMS.fill(Typed.NOTHING, client.falls().items()), new Faults()));
         return new FallsPage(

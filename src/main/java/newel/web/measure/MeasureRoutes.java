@@ -51,12 +51,7 @@ public final class MeasureRoutes implements Routes {
         pages.show(
                 ctx,
                 "measure/results.jte",
-                MeasuresPage.of(
-                        client,
-                        ClientHeader.of(client, practice),
-                        screening(client),
-                        stores.measured().kept(client.id()),
-                        practice.today()));
+                MeasuresPage.of(client, stores.measured().kept(client.id()), practice));
     }
 
     private void ask(Context ctx) {
@@ -103,7 +98,7 @@ public final class MeasureRoutes implements Routes {
     }
 
     private Screening screening(Client client) {
-        return Screening.of(client, stores.practice().choices(), practice.today());
+        return practice.screening(client);
     }
 
     private static String base(Client client) {

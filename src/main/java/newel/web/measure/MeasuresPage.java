@@ -1,6 +1,5 @@
 package newel.web.measure;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import newel.assess.Course;
@@ -10,8 +9,8 @@ import newel.assess.LowStrength;
 import newel.assess.StartingLevels;
 import newel.client.Client;
 import newel.client.Measure;
-import newel.screen.Screening;
 import newel.store.MeasuredStore;
+import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.form.Choice;
 
@@ -32,17 +31,16 @@ public record MeasuresPage(
     /** A test to choose. */
     public record Test(String id, String name, String tells, boolean done) {}
 
-    static MeasuresPage of(
-            Client client, ClientHeader header, Screening screening, List<MeasuredStore.Kept> kept, LocalDate today) {
+    static MeasuresPage of(Client client, List<MeasuredStore.Kept> kept, Practice practice) {
         Course course = Course.of(Guides.shipped(), client);
         return new MeasuresPage(
-                header,
-                Waiting.of(screening),
+                ClientHeader.of(client, practice),
+                Waiting.of(practice.screening(client)),
                 Arrays.stream(Measure.values())
                         .flatMap(each -> MeasureCard.of(client, course, each, of(kept, each)).stream())
                         .toList(),
                 strength(course.lowStrength()),
-                StartLine.of(StartingLevels.of(course, today)),
+                StartLine.of(StartingLevels.of(course, practice.today())),
                 StartingLevels.RULE.citation(),
                 Guides.shipped().all().stream()
                         .map(guide -> test(guide, course))

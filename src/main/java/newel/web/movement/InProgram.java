@@ -31,7 +31,7 @@ public record InProgram(String path, int number, String now, boolean here, boole
             return new InProgram(path, 0, "", false, fits, List.of());
         }
         int number = program.get().newest().number();
-        Optional<Item> item = program.get().newest().session().item(variant.movement());
+        Optional<Item> item = program.get().newest().item(variant.movement());
         boolean here = item.filter(each -> each.variant().equals(variant.id())).isPresent();
         return new InProgram(
                 path,
@@ -54,7 +54,7 @@ public record InProgram(String path, int number, String now, boolean here, boole
     /** One for each part of the session that takes such a movement. */
     private static List<Act> additions(String path, Program program, Movement movement) {
         List<Act> acts = new ArrayList<>();
-        List<Block> blocks = program.newest().session().blocks();
+        List<Block> blocks = program.newest().firstSession().blocks();
         int round = 0;
         for (int at = 0; at < blocks.size(); at++) {
             BlockKind kind = blocks.get(at).kind();

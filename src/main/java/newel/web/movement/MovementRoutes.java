@@ -90,7 +90,7 @@ public final class MovementRoutes implements Routes {
 
     private Set<String> now(Optional<Chosen> chosen) {
         return program(chosen).stream()
-                .flatMap(program -> program.newest().session().items())
+                .flatMap(program -> program.newest().items().stream())
                 .map(Item::variant)
                 .collect(Collectors.toSet());
     }

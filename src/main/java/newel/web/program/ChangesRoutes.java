@@ -59,8 +59,7 @@ public final class ChangesRoutes implements Routes {
         Set<String> changing = proposal.replacements().stream()
                 .map(each -> each.before().movement())
                 .collect(Collectors.toSet());
-        List<ChangesPage.Kept> kept = version.session()
-                .items()
+        List<ChangesPage.Kept> kept = version.items().stream()
                 .filter(item -> !changing.contains(item.movement()))
                 .map(item -> new ChangesPage.Kept(variant(item).name()))
                 .toList();
@@ -112,18 +111,15 @@ public final class ChangesRoutes implements Routes {
             ctx.redirect("/clients/" + client.id().value() + "/program/changes");
             return;
         }
-        Version next = before.next(
-                practice.today(),
-                reason(client),
-                proposal.applied(before.session()),
-                proposal.leftOut(before.leftOut()));
+        Version next =
+                before.next(practice.today(), reason(client), proposal::applied, proposal.leftOut(before.leftOut()));
         stores.programs().add(program.id(), next);
         Note.leave(ctx, "Version " + next.number() + " is made, and the handout is the new one.");
         ctx.redirect("/clients/" + client.id().value() + "/program");
     }
 
     private Proposal proposal(Client client, Version version) {
-        return Proposal.of(catalogue(), version.session(), practice.suiting(client));
+        return Proposal.of(catalogue(), version, practice.suiting(client));
     }
 
     /** The newest limitation names the reason. */

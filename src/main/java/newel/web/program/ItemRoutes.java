@@ -2,10 +2,14 @@ package newel.web.program;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.DayOfWeek;
+import java.util.function.Function;
 import newel.catalogue.Dose;
 import newel.compose.Session;
 import newel.program.Edit;
 import newel.program.Editing;
+import newel.program.Version;
+import newel.program.WeekEdit;
 import newel.store.Stores;
 import newel.web.Pages;
 import newel.web.Practice;
@@ -46,8 +50,9 @@ public final class ItemRoutes implements Routes {
             keeping.refuse(ctx, known, new Refusal(fault.message(), movement, fault.field(), typed));
             return;
         }
-        Edit edit = editing(known).dose(session(known), movement, parsed.value().get());
-        if (edit instanceof Edit.Refused refused) {
+        Dose dose = parsed.value().get();
+        WeekEdit edit = over(ctx, known, session -> editing(known).dose(session, movement, dose));
+        if (edit instanceof WeekEdit.Refused refused) {
             keeping.refuse(ctx, known, new Refusal(refused.why(), movement, DoseForm.FIRST, typed));
         } else {
             keeping.keep(ctx, known, edit);
@@ -57,13 +62,14 @@ public final class ItemRoutes implements Routes {
     private void move(Context ctx) {
         Known known = knowing.known(ctx);
         int by = "earlier".equals(ctx.formParam("where")) ? -1 : 1;
-        keeping.keep(ctx, known, editing(known).move(session(known), movement(ctx, known), by));
+        String movement = movement(ctx, known);
+        keeping.keep(ctx, known, over(ctx, known, session -> editing(known).move(session, movement, by)));
     }
 
     private void remove(Context ctx) {
         Known known = knowing.known(ctx);
-        Edit edit = editing(known).remove(session(known), movement(ctx, known));
-        keeping.keep(ctx, known, edit);
+        String movement = movement(ctx, known);
+        keeping.keep(ctx, known, over(ctx, known, session -> editing(known).remove(session, movement)));
     }
 
     private Editing editing(Known known) {
@@ -71,10 +77,13 @@ public final class ItemRoutes implements Routes {
     }
 
     private String movement(Context ctx, Known known) {
-        return knowing.variant(known, ctx.pathParam("movement")).movement();
+        DayOfWeek day = Knowing.day(ctx, known.program().newest());
+        return knowing.variant(known, day, ctx.pathParam("movement")).movement();
     }
 
-    private static Session session(Known known) {
-        return known.program().newest().session();
+    /** The change on every day that has the item as it is on the day that is shown. */
+    private WeekEdit over(Context ctx, Known known, Function<Session, Edit> edit) {
+        Version version = known.program().newest();
+        return WeekEdit.ofItem(version, Knowing.day(ctx, version), movement(ctx, known), edit);
     }
 }

@@ -1,8 +1,8 @@
 package newel.web.program;
 
 import io.javalin.http.Context;
-import newel.program.Edit;
 import newel.program.Version;
+import newel.program.WeekEdit;
 import newel.web.Note;
 import newel.web.Pages;
 
@@ -27,7 +27,8 @@ final class Keeping {
                 .of(known.program().id())
                 .map(token -> "/h/" + token)
                 .orElse("");
-        pages.show(ctx, "program/show.jte", programPages.page(known, version, refusal, link));
+        pages.show(
+                ctx, "program/show.jte", programPages.page(known, version, Knowing.day(ctx, version), refusal, link));
     }
 
     void refuse(Context ctx, Known known, Refusal refusal) {
@@ -36,16 +37,16 @@ final class Keeping {
     }
 
     /** The next version, unless somebody changed the program since the page was shown. */
-    void keep(Context ctx, Known known, Edit edit) {
+    void keep(Context ctx, Known known, WeekEdit edit) {
         switch (edit) {
-            case Edit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
-            case Edit.Made made -> {
+            case WeekEdit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
+            case WeekEdit.Made made -> {
                 Version before = known.program().newest();
-                Version next = before.next(knowing.practice().today(), made.reason(), made.session());
+                Version next = before.next(knowing.practice().today(), made.reason(), made.sessions());
                 boolean fresh = String.valueOf(before.number()).equals(ctx.formParam("version"));
                 if (fresh && knowing.stores().programs().add(known.program().id(), next)) {
                     Note.leave(ctx, made.reason() + " This is version " + next.number() + ".");
-                    ctx.redirect(Knowing.base(known.client()));
+                    ctx.redirect(Knowing.page(known, Knowing.day(ctx, next)));
                 } else {
                     stale(ctx);
                 }

@@ -2,10 +2,14 @@ package newel.web.program;
 
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.DayOfWeek;
+import java.util.Locale;
+import java.util.Optional;
 import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.client.ClientId;
 import newel.program.Program;
+import newel.program.Version;
 import newel.store.Stores;
 import newel.web.Practice;
 
@@ -27,13 +31,34 @@ record Knowing(Stores stores, Practice practice) {
     }
 
     /** The variant that the named item is done in. */
-    Variant variant(Known known, String movement) {
+    Variant variant(Known known, DayOfWeek day, String movement) {
         return known.program()
                 .newest()
-                .session()
+                .session(day)
                 .item(movement)
                 .flatMap(item -> practice.catalogue().variant(item.variant()))
                 .orElseThrow(NotFoundResponse::new);
+    }
+
+    /** The day that the page shows: as asked for, else the first. */
+    static DayOfWeek day(Context ctx, Version version) {
+        String asked = Optional.ofNullable(ctx.formParam("day"))
+                .or(() -> Optional.ofNullable(ctx.queryParam("day")))
+                .orElse("");
+        return version.days().stream()
+                .filter(day -> word(day).equals(asked))
+                .findFirst()
+                .orElse(version.firstDay());
+    }
+
+    /** A day as it stands in an address. */
+    static String word(DayOfWeek day) {
+        return day.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The program's page at a day. */
+    static String page(Known known, DayOfWeek day) {
+        return base(known.client()) + (day == known.program().newest().firstDay() ? "" : "?day=" + word(day));
     }
 
     static String base(Client client) {

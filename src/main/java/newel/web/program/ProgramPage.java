@@ -12,6 +12,8 @@ import newel.web.stair.Step;
  * @param face what waits or is withheld, as screening says; empty when nothing is
  * @param fault what stood against the last act, empty when nothing did
  * @param faultAt id of the field that it is about, empty for none
+ * @param day the day that is shown, as it stands in an address
+ * @param tabs the days to choose from; none where there is one
  * @param open the newest version, which may be changed
  */
 public record ProgramPage(
@@ -26,6 +28,8 @@ public record ProgramPage(
         String made,
         String reason,
         String minutes,
+        String day,
+        List<Tab> tabs,
         List<Part> parts,
         List<Out> leftOut,
         List<Week> week,
@@ -34,6 +38,9 @@ public record ProgramPage(
         List<Changed> changed,
         Link link,
         int breaks) {
+
+    /** A day of the week; one of them is shown. */
+    public record Tab(String name, String page, boolean shown) {}
 
     public record Part(int index, String title, String note, String length, boolean adds, List<Row> rows) {}
 

@@ -4,11 +4,17 @@ import java.util.List;
 import newel.web.client.ClientHeader;
 import newel.web.stair.Step;
 
-/** All that could stand in the place of one item, or be added to a part. */
+/**
+ * All that could stand in the place of one item, or be added to a part.
+ *
+ * @param base the program's page at the day that is meant
+ * @param day that day as it stands in an address
+ */
 public record SwapPage(
         ClientHeader header,
         String base,
         int number,
+        String day,
         String title,
         String intro,
         String action,

@@ -1,5 +1,6 @@
 package newel.web.program;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,10 +31,11 @@ final class SwapPages {
         this.catalogue = practice.catalogue();
     }
 
-    SwapPage swap(Known known, Variant now, Typed typed, String fault) {
-        Session session = known.program().newest().session();
+    SwapPage swap(Known known, DayOfWeek day, Variant now, Typed typed, String fault) {
+        Session session = known.program().newest().session(day);
         return page(
                 known,
+                day,
                 "Swap: " + now.name(),
                 "The easiest form stands first, the hardest last. Each shows how far this client may go.",
                 "/items/" + now.movement() + "/swap",
@@ -42,11 +44,12 @@ final class SwapPages {
                 fault);
     }
 
-    SwapPage add(Known known, int block, Typed typed, String fault) {
-        Session session = known.program().newest().session();
+    SwapPage add(Known known, DayOfWeek day, int block, Typed typed, String fault) {
+        Session session = known.program().newest().session(day);
         Block to = session.blocks().get(block);
         return page(
                 known,
+                day,
                 "Add to the " + to.kind().words().toLowerCase(Locale.ROOT),
                 "Those with a fitting form come first.",
                 "/blocks/" + block + "/addition",
@@ -57,6 +60,7 @@ final class SwapPages {
 
     private SwapPage page(
             Known known,
+            DayOfWeek day,
             String title,
             String intro,
             String action,
@@ -66,8 +70,9 @@ final class SwapPages {
         String base = Knowing.base(known.client());
         return new SwapPage(
                 ClientHeader.of(known.client(), practice),
-                base,
+                Knowing.page(known, day),
                 known.program().newest().number(),
+                Knowing.word(day),
                 title,
                 intro,
                 base + action,

@@ -3,11 +3,11 @@ package newel.web.program;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.DayOfWeek;
 import java.util.Optional;
 import newel.catalogue.Variant;
-import newel.compose.Session;
-import newel.program.Edit;
 import newel.program.Editing;
+import newel.program.WeekEdit;
 import newel.store.Stores;
 import newel.web.Pages;
 import newel.web.Practice;
@@ -40,19 +40,25 @@ public final class SwapRoutes implements Routes {
 
     private void swapping(Context ctx) {
         Known known = knowing.known(ctx);
-        Variant now = knowing.variant(known, ctx.pathParam("movement"));
-        pages.show(ctx, "program/swap.jte", swapPages.swap(known, now, Typed.NOTHING, ""));
+        DayOfWeek day = Knowing.day(ctx, known.program().newest());
+        Variant now = knowing.variant(known, day, ctx.pathParam("movement"));
+        pages.show(ctx, "program/swap.jte", swapPages.swap(known, day, now, Typed.NOTHING, ""));
     }
 
     private void swap(Context ctx) {
         Known known = knowing.known(ctx);
-        Variant now = knowing.variant(known, ctx.pathParam("movement"));
+        DayOfWeek day = Knowing.day(ctx, known.program().newest());
+        Variant now = knowing.variant(known, day, ctx.pathParam("movement"));
         Typed typed = Typed.of(ctx);
-        Edit edit = chosen(typed)
-                .map(variant -> editing(known).swap(session(known), now.movement(), variant, typed.one("override")))
-                .orElse(new Edit.Refused("Choose the form that you want in its place."));
-        if (edit instanceof Edit.Refused refused) {
-            pages.refuse(ctx, "program/swap.jte", swapPages.swap(known, now, typed, refused.why()));
+        WeekEdit edit = chosen(typed)
+                .map(variant -> WeekEdit.ofItem(
+                        known.program().newest(),
+                        day,
+                        now.movement(),
+                        session -> editing(known).swap(session, now.movement(), variant, typed.one("override"))))
+                .orElse(new WeekEdit.Refused("Choose the form that you want in its place."));
+        if (edit instanceof WeekEdit.Refused refused) {
+            pages.refuse(ctx, "program/swap.jte", swapPages.swap(known, day, now, typed, refused.why()));
         } else {
             keeping.keep(ctx, known, edit);
         }
@@ -60,18 +66,24 @@ public final class SwapRoutes implements Routes {
 
     private void adding(Context ctx) {
         Known known = knowing.known(ctx);
-        pages.show(ctx, "program/swap.jte", swapPages.add(known, block(ctx, known), Typed.NOTHING, ""));
+        DayOfWeek day = Knowing.day(ctx, known.program().newest());
+        pages.show(ctx, "program/swap.jte", swapPages.add(known, day, block(ctx, known, day), Typed.NOTHING, ""));
     }
 
     private void add(Context ctx) {
         Known known = knowing.known(ctx);
-        int block = block(ctx, known);
+        DayOfWeek day = Knowing.day(ctx, known.program().newest());
+        int block = block(ctx, known, day);
         Typed typed = Typed.of(ctx);
-        Edit edit = chosen(typed)
-                .map(variant -> editing(known).add(session(known), block, variant, typed.one("override")))
-                .orElse(new Edit.Refused("Choose what you want to add."));
-        if (edit instanceof Edit.Refused refused) {
-            pages.refuse(ctx, "program/swap.jte", swapPages.add(known, block, typed, refused.why()));
+        WeekEdit edit = chosen(typed)
+                .map(variant -> WeekEdit.ofAddition(
+                        known.program().newest(),
+                        day,
+                        variant.movement(),
+                        session -> editing(known).add(session, block, variant, typed.one("override"))))
+                .orElse(new WeekEdit.Refused("Choose what you want to add."));
+        if (edit instanceof WeekEdit.Refused refused) {
+            pages.refuse(ctx, "program/swap.jte", swapPages.add(known, day, block, typed, refused.why()));
         } else {
             keeping.keep(ctx, known, edit);
         }
@@ -81,10 +93,10 @@ public final class SwapRoutes implements Routes {
         return practice.catalogue().variant(typed.one("variant"));
     }
 
-    private static int block(Context ctx, Known known) {
+    private static int block(Context ctx, Known known, DayOfWeek day) {
         String text = ctx.pathParam("block");
         int block = text.matches("\\d{1,3}") ? Integer.parseInt(text) : Integer.MAX_VALUE;
-        if (block >= session(known).blocks().size()) {
+        if (block >= known.program().newest().session(day).blocks().size()) {
             throw new NotFoundResponse();
         }
         return block;
@@ -92,9 +104,5 @@ public final class SwapRoutes implements Routes {
 
     private Editing editing(Known known) {
         return new Editing(practice.catalogue(), known.suiting());
-    }
-
-    private static Session session(Known known) {
-        return known.program().newest().session();
     }
 }

@@ -120,7 +120,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session()
+                .firstSession()
                 .items()
                 .map(item -> "picture " + Looks.spread(item.variant()).style())
                 .toList();
@@ -216,7 +216,7 @@ class LookPagesTest extends Served {
                 .of(id)
                 .orElseThrow()
                 .newest()
-                .session()
+                .firstSession()
                 .items()
                 .filter(item -> Shipped.variant(item.variant()).keyPoses().size() > 1)
                 .findFirst()

@@ -51,7 +51,7 @@ class ChangesPagesTest extends Served {
         assertEquals(2, after.number());
         assertEquals("Limitation logged: It is stiff at night, since 3 March 2026.", after.reason());
         Client kept = running.stores.clients().find(id).orElseThrow();
-        after.session()
+        after.firstSession()
                 .items()
                 .forEach(item -> assertEquals(
                         List.of(),
@@ -59,7 +59,7 @@ class ChangesPagesTest extends Served {
                         item.variant()));
         assertTrue(next.text(".note").startsWith("Version 2 is made, and the handout is the new one."));
         assertEquals(
-                before.session().items().count(),
+                before.firstSession().items().count(),
                 browser.get(client + "/program/versions/1")
                         .html()
                         .select(".item")

@@ -42,7 +42,7 @@ class ProgramPagesTest extends Served {
 
         assertEquals("First program after intake.", newest(other).reason());
         assertEquals(
-                newest(other).session().items().count(),
+                newest(other).firstSession().items().count(),
                 drafted.html().select(".item").size());
         assertTrue(drafted.html().select(".item svg[role=img]").size()
                 >= drafted.html().select(".item").size());
@@ -62,14 +62,15 @@ class ProgramPagesTest extends Served {
                 browser.press(page, "Harder: " + Shipped.variant(harder).name(), Map.of());
 
         assertEquals(2, newest().number());
-        assertTrue(newest().session().items().anyMatch(item -> item.variant().equals(harder)));
+        assertTrue(
+                newest().firstSession().items().anyMatch(item -> item.variant().equals(harder)));
         assertTrue(next.text(".note").endsWith("This is version 2."), next.text(".note"));
     }
 
     @Test
     void what_does_not_fit_comes_in_only_with_a_written_reason_which_is_kept_and_shown() {
         String movement = "push-up";
-        assertTrue(newest().session().item(movement).isPresent(), "the draft has no push-up");
+        assertTrue(newest().firstSession().item(movement).isPresent(), "the draft has no push-up");
         Browser.Page swap = browser.get(program + "/items/" + movement);
         String act = program + "/items/" + movement + "/swap";
         String token = swap.html().select("[name=_token]").attr("value");
@@ -82,7 +83,7 @@ class ProgramPagesTest extends Served {
         Browser.Page kept =
                 browser.post(act, body(token, 1, "push-chair-seat", "She did it for years and wants it back"));
         assertEquals(200, kept.status());
-        Item item = newest().session().item(movement).orElseThrow();
+        Item item = newest().firstSession().item(movement).orElseThrow();
         assertEquals("push-chair-seat", item.variant());
         assertEquals("She did it for years and wants it back", item.override());
         assertTrue(kept.text("#" + movement).contains("Your reason: She did it for years and wants it back"));
@@ -90,7 +91,7 @@ class ProgramPagesTest extends Served {
 
     @Test
     void a_dose_is_changed_and_letters_are_refused_with_nothing_changed() {
-        Item first = newest().session().items().findFirst().orElseThrow();
+        Item first = newest().firstSession().items().findFirst().orElseThrow();
         String act = program + "/items/" + first.movement() + "/dose";
         String token = browser.get(program).html().select("[name=_token]").attr("value");
 
@@ -102,12 +103,12 @@ class ProgramPagesTest extends Served {
         browser.post(act, "_token=" + token + "&version=1&sets=1&repetitions=12&seconds=0");
         assertEquals(
                 new Dose(1, 12, 0),
-                newest().session().item(first.movement()).orElseThrow().dose());
+                newest().firstSession().item(first.movement()).orElseThrow().dose());
     }
 
     @Test
     void a_refused_dose_stays_as_it_was_typed() {
-        Item first = newest().session().items().findFirst().orElseThrow();
+        Item first = newest().firstSession().items().findFirst().orElseThrow();
         String at = "dose-" + first.movement() + "-repetitions";
         String act = program + "/items/" + first.movement() + "/dose";
         String token = browser.get(program).html().select("[name=_token]").attr("value");
@@ -133,7 +134,7 @@ class ProgramPagesTest extends Served {
         Dose huge = new Dose(5, 60, 600);
         Suiting suiting = Shipped.suiting(running.stores.clients().find(sore).orElseThrow());
         Item held = newest(sore)
-                .session()
+                .firstSession()
                 .items()
                 .filter(item -> !suiting.broken(Shipped.variant(item.variant()), item.share(), huge)
                         .isEmpty())
@@ -154,7 +155,7 @@ class ProgramPagesTest extends Served {
                         .getElementById(held.movement())
                         .select(".dose-form label input")
                         .eachAttr("value"));
-        assertEquals(held, newest(sore).session().item(held.movement()).orElseThrow());
+        assertEquals(held, newest(sore).firstSession().item(held.movement()).orElseThrow());
     }
 
     private static Limitation tenMinutesOnTheFeet() {
@@ -210,7 +211,7 @@ class ProgramPagesTest extends Served {
 
     @Test
     void an_older_version_stays_readable_with_what_changed_after_it() {
-        String gone = newest().session().items().findFirst().orElseThrow().variant();
+        String gone = newest().firstSession().items().findFirst().orElseThrow().variant();
         browser.press(browser.get(program), "Take it out", Map.of());
 
         Browser.Page older = browser.get(program + "/versions/1");
@@ -261,7 +262,7 @@ class ProgramPagesTest extends Served {
     }
 
     private List<String> movements() {
-        return newest().session().items().map(Item::movement).toList();
+        return newest().firstSession().items().map(Item::movement).toList();
     }
 
     private Version newest() {
