@@ -45,7 +45,7 @@ class DependencyDirectionTest {
                 "program",
                 Set.of("body", "source", "client", "catalogue", "limit", "adapt", "compose", "screen", "assess"));
         MAY_USE.put("handout", Set.of("client", "program", "catalogue", "figure", "body", "limit", "adapt", "compose"));
-        MAY_USE.put("practice", Set.of("source", "screen"));
+        MAY_USE.put("practice", Set.of("assess", "source", "screen"));
         MAY_USE.put("casefile", core());
         MAY_USE.put("demo", with(core(), "casefile"));
         MAY_USE.put("store", with(core(), "casefile"));

@@ -9,6 +9,7 @@ import newel.source.Rule;
  * @param flag what it says beyond
  * @param clear what it says on this side
  * @param onlyFor people or circumstances that nothing here knows about; such a figure is shown and not applied. Empty: applied
+ * @param of the working group whose line it is; null where it is nobody's in particular
  * @param easy beyond it, a program begins with the easy forms (design choice)
  */
 public record CutOff(
@@ -18,10 +19,17 @@ public record CutOff(
         Says flag,
         Says clear,
         String onlyFor,
+        Consensus of,
         boolean easy,
         List<Row> rows)
         implements Table {
     public boolean applies() {
         return onlyFor.isEmpty();
+    }
+
+    /** As it stands in a practice that follows a working group. */
+    CutOff following(Consensus group) {
+        String only = of == group ? "" : "practices that follow the " + of.words();
+        return of == null ? this : new CutOff(rule, population, compare, flag, clear, only, of, easy, rows);
     }
 }

@@ -44,6 +44,26 @@ public record Guide(
                 .toList();
     }
 
+    Guide following(Consensus group) {
+        return new Guide(
+                measure,
+                lessIsBetter,
+                least,
+                most,
+                decimals,
+                asked,
+                sides,
+                how,
+                pictures,
+                readAs,
+                purposes,
+                regions,
+                norms,
+                cutOffs.stream().map(each -> each.following(group)).toList(),
+                scales,
+                meaningful);
+    }
+
     public boolean asks(Asked what) {
         return asked.contains(what);
     }

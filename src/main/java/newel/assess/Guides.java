@@ -47,7 +47,7 @@ public final class Guides {
     /** The shipped tests, read the first time they are asked for. */
     public static synchronized Guides shipped() {
         if (shipped == null) {
-            shipped = read(Guides::file);
+            shipped = read(Guides::file).following(Consensus.EUROPE);
         }
         return shipped;
     }
@@ -92,6 +92,12 @@ public final class Guides {
                         guide.tables().stream().map(Table::rule),
                         guide.meaningful().stream().map(Meaningful::rule)));
         return Stream.concat(own, Stream.of(points.rule()));
+    }
+
+    /** As a practice reads them that follows a working group; as shipped, it is the European one. */
+    public Guides following(Consensus group) {
+        return new Guides(
+                byMeasure.values().stream().map(each -> each.following(group)).toList(), points);
     }
 
     /** Every source that a result may rest on. */

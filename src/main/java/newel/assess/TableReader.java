@@ -49,6 +49,7 @@ final class TableReader {
                 says(node.child("flag")),
                 says(node.child("clear")),
                 node.optional("onlyFor"),
+                node.has("of") ? node.one("of", Consensus.class) : null,
                 node.flag("easy"),
                 rows(node, rule.known(), 1));
         node.finish();

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import newel.assess.Consensus;
 import newel.client.Client;
 import newel.client.ClientId;
 import newel.client.Contact;
@@ -64,7 +65,8 @@ public final class Demo {
                         practice.get("role").asText(),
                         practice.get("qualification").asText(),
                         ""),
-                Choices.strict());
+                Choices.strict(),
+                Consensus.EUROPE);
     }
 
     private static Client named(String slug, Client c, JsonNode identity) {

@@ -1,5 +1,6 @@
 package newel.practice;
 
+import newel.assess.Consensus;
 import newel.screen.Choices;
 
 /**
@@ -15,7 +16,8 @@ public record Settings(
         String email,
         Country country,
         Instructor instructor,
-        Choices choices) {
+        Choices choices,
+        Consensus consensus) {
     public Settings {
         if (name.isBlank() || phone.isBlank()) {
             throw new IllegalArgumentException("a practice has a name and a phone number");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import newel.assess.Guides;
 import newel.client.Answer;
 import newel.client.Client;
 import newel.client.Disease;
@@ -23,13 +24,13 @@ public final class Facts {
     private final Client client;
     private final Map<String, Fact> facts = new LinkedHashMap<>();
 
-    public static List<Fact> of(Client client, Screening screening) {
+    public static List<Fact> of(Client client, Screening screening, Guides guides) {
         Facts all = new Facts(client);
         all.needs();
         all.told();
         all.logged();
         all.found(screening);
-        MeasuredFacts.of(client).forEach(all::add);
+        MeasuredFacts.of(client, guides).forEach(all::add);
         return List.copyOf(all.facts.values());
     }
 

@@ -19,8 +19,8 @@ import newel.client.Vitals;
 
 /** Figures with unit and day: signs at rest, and the newest result of each test with its norm and whose norm it is. */
 final class MeasuredFacts {
-    static List<Fact> of(Client client) {
-        Course course = Course.of(Guides.shipped(), client);
+    static List<Fact> of(Client client, Guides guides) {
+        Course course = Course.of(guides, client);
         Stream<Fact> tests = Arrays.stream(Measure.values())
                 .flatMap(measure -> course.newest(measure).stream())
                 .map(MeasuredFacts::fact);

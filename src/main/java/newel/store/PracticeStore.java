@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import newel.assess.Consensus;
 import newel.practice.Country;
 import newel.practice.Instructor;
 import newel.practice.Settings;
@@ -48,19 +49,25 @@ public final class PracticeStore {
         return settings().map(Settings::choices).orElseGet(Choices::strict);
     }
 
+    /** The working group that the practice follows; the European one until it has chosen. */
+    public Consensus consensus() {
+        return settings().map(Settings::consensus).orElse(Consensus.EUROPE);
+    }
+
     public void save(Settings settings) {
         jdbi.useHandle(handle -> handle.createUpdate("""
                         insert into practice
                             (id, name, address, phone, email, country, country_name, emergency_number, instructor_name,
-                             instructor_role, qualification, registration, rest_set, falls_set, pain_zones, changed_at)
+                             instructor_role, qualification, registration, rest_set, falls_set, pain_zones, consensus, changed_at)
                         values
                             ('own', :name, :address, :phone, :email, :country, :countryName, :emergency, :instructor,
-                             :role, :qualification, :registration, :rest, :falls, :pain, :now)
+                             :role, :qualification, :registration, :rest, :falls, :pain, :consensus, :now)
                         on conflict (id) do update
                         set name = :name, address = :address, phone = :phone, email = :email, country = :country,
                             country_name = :countryName, emergency_number = :emergency, instructor_name = :instructor,
                             instructor_role = :role, qualification = :qualification, registration = :registration,
-                            rest_set = :rest, falls_set = :falls, pain_zones = :pain, changed_at = :now""")
+                            rest_set = :rest, falls_set = :falls, pain_zones = :pain, consensus = :consensus,
+                            changed_at = :now""")
                 .bindMap(columns(settings))
                 .bind("now", clock.instant().toString())
                 .execute());
@@ -83,6 +90,7 @@ public final class PracticeStore {
         columns.put("rest", settings.choices().restSet().name());
         columns.put("falls", settings.choices().fallsSet().name());
         columns.put("pain", settings.choices().painZones().name());
+        columns.put("consensus", settings.consensus().name());
         return columns;
     }
 
@@ -101,7 +109,8 @@ public final class PracticeStore {
                 new Choices(
                         RestSet.valueOf(row.getString("rest_set")),
                         FallsSet.valueOf(row.getString("falls_set")),
-                        PainZones.valueOf(row.getString("pain_zones"))));
+                        PainZones.valueOf(row.getString("pain_zones"))),
+                Consensus.valueOf(row.getString("consensus")));
     }
 
     /** A listed country keeps the number that the list has today; any other the one that was typed. */

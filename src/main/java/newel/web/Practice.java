@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import newel.assess.Consensus;
 import newel.assess.Guides;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
@@ -30,11 +31,12 @@ public final class Practice {
     private final Presets presets = Presets.read();
     private final Clock clock;
     private final Supplier<Choices> choices;
+    private final Supplier<Consensus> consensus;
     private final Supplier<String> emergencyCall;
 
     /** The strict choices hold, and nobody has said which number to call. */
     public Practice(Catalogue catalogue, VariantDemands demands, Clock clock) {
-        this(catalogue, demands, clock, Choices::strict, () -> "call an ambulance");
+        this(catalogue, demands, clock, Choices::strict, () -> Consensus.EUROPE, () -> "call an ambulance");
     }
 
     private Practice(
@@ -42,12 +44,14 @@ public final class Practice {
             VariantDemands demands,
             Clock clock,
             Supplier<Choices> choices,
+            Supplier<Consensus> consensus,
             Supplier<String> emergencyCall) {
         this.catalogue = catalogue;
         this.demands = demands;
         this.suited = new Suited(catalogue, demands);
         this.clock = clock;
         this.choices = choices;
+        this.consensus = consensus;
         this.emergencyCall = emergencyCall;
         List<String> missing = Guides.shipped().missingPictures(catalogue);
         if (!missing.isEmpty()) {
@@ -60,8 +64,8 @@ public final class Practice {
      *
      * @param call what to do first in an emergency, for the end of a sentence: "call 999"
      */
-    public Practice choosing(Supplier<Choices> chosen, Supplier<String> call) {
-        return new Practice(catalogue, demands, clock, chosen, call);
+    public Practice choosing(Supplier<Choices> chosen, Supplier<Consensus> followed, Supplier<String> call) {
+        return new Practice(catalogue, demands, clock, chosen, followed, call);
     }
 
     public String emergencyCall() {
@@ -70,6 +74,11 @@ public final class Practice {
 
     public Choices choices() {
         return choices.get();
+    }
+
+    /** The tests with the lines of the working group that is followed. */
+    public Guides guides() {
+        return Guides.shipped().following(consensus.get());
     }
 
     public Screening screening(Client client) {

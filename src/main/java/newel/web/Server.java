@@ -49,7 +49,9 @@ public final class Server implements AutoCloseable {
         Pages pages = new Pages(token, () -> Around.of(stores, rulebook));
         stores.search().fill(practice.catalogue());
         Practice choosing = practice.choosing(
-                stores.practice()::choices, () -> Around.of(stores, rulebook).emergencyCall());
+                stores.practice()::choices,
+                stores.practice()::consensus,
+                () -> Around.of(stores, rulebook).emergencyCall());
         javalin = Javalin.create(config -> {
             settings(config, port);
             new Guard(pages, token, address).add(config.routes);

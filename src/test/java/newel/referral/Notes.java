@@ -28,7 +28,8 @@ final class Notes {
             "rosa@larkfield.example",
             Country.of("gb").orElseThrow(),
             new Instructor("Rosa Tallis", "exercise instructor", "Level 4", "EX 77"),
-            Choices.strict());
+            Choices.strict(),
+            newel.assess.Consensus.EUROPE);
     static final Consent AGREED =
             new Consent.Given("Gideon Larkspur", "why and what was found", "own doctor", TODAY, Consent.How.SPOKEN);
 
@@ -51,7 +52,7 @@ final class Notes {
     }
 
     static List<Fact> facts(Client client) {
-        return Facts.of(client, Screening.of(client));
+        return Facts.of(client, Screening.of(client), newel.assess.Guides.shipped());
     }
 
     static List<String> keys(Client client) {

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import newel.People;
+import newel.casefile.Demo;
 import newel.client.Client;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The three flows walked by typing in a real browser, and every page by the rules of WCAG 2.2 AA that a program can check. */
@@ -156,7 +158,52 @@ class JourneyIT {
         assertTrue(page.locator(".first").textContent().contains("Version 2, 3 March 2026"));
     }
 
+    /** Emergency, same day and routine, each from the first question of the intake to the note that hands it over. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "flag-chest-pain-now | Emergency: call 999 now | Emergency: call first, this is the record",
+                "flag-one-leg-swelling | A doctor or an urgent clinic today | Today",
+                "sign-ankle-swelling | | Not urgent, within two weeks"
+            })
+    void from_intake_to_the_note_that_hands_it_over(String sign, String alarm, String urgency) {
+        running.stores.practice().save(Demo.settings());
+        Page page = page(true, 390);
+        untilReadiness(page);
+        page.locator("input[name=readiness-" + sign + "][value=yes]").check(new Locator.CheckOptions().setForce(true));
+        press(page, "Keep and go on");
+
+        if (alarm != null) {
+            assertEquals(alarm, page.locator("main > *").first().locator("h1").textContent());
+        } else {
+            assertEquals(0, page.locator("main > .alarm").count());
+        }
+        page.navigate(page.url().replaceAll("/intake/.*", "/intake/check"));
+        press(page, "Finish the intake");
+        assertEquals(
+                sign.contains("chest") ? 1 : 0, page.locator("main > .alarm").count());
+        page.getByText("Referral notes").first().click();
+        assertEquals(
+                urgency,
+                page.locator("label.option:has(input[name$=urgency]:checked)")
+                        .textContent()
+                        .strip());
+        press(page, "Begin the note");
+        assertTrue(
+                page.locator("h1").textContent().contains("note"),
+                page.locator("h1").textContent());
+    }
+
     private void intake(Page page) {
+        untilReadiness(page);
+        press(page, "Keep and go on");
+        press(page, "Keep and go on");
+        assertEquals("Check and finish", page.locator("h1").textContent());
+    }
+
+    /** Everything answered, and every question of readiness with no. */
+    private void untilReadiness(Page page) {
         page.navigate(running.address() + "/clients");
         page.getByText("New client").click();
         page.locator("#person-name").fill("Ida Fairweather");
@@ -187,9 +234,6 @@ class JourneyIT {
         page.locator("#readiness-systolic").fill("128");
         page.locator("#readiness-diastolic").fill("76");
         page.locator("#readiness-pulse").fill("70");
-        press(page, "Keep and go on");
-        press(page, "Keep and go on");
-        assertEquals("Check and finish", page.locator("h1").textContent());
     }
 
     @Test

@@ -61,7 +61,8 @@ public final class MeasureRoutes implements Routes {
 
     private TestPage page(Client client, Guide guide, Typed typed, Faults faults) {
         ClientHeader header = ClientHeader.of(client, practice);
-        return TestPage.of(client, header, screening(client), guide, practice.catalogue(), typed, faults);
+        return TestPage.of(
+                client, header, screening(client), guide, practice.guides(), practice.catalogue(), typed, faults);
     }
 
     private void keep(Context ctx) {

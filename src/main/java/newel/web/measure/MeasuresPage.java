@@ -32,7 +32,7 @@ public record MeasuresPage(
     public record Test(String id, String name, String tells, boolean done) {}
 
     static MeasuresPage of(Client client, List<MeasuredStore.Kept> kept, Practice practice) {
-        Course course = Course.of(Guides.shipped(), client);
+        Course course = Course.of(practice.guides(), client);
         return new MeasuresPage(
                 ClientHeader.of(client, practice),
                 Waiting.of(practice.screening(client)),
@@ -40,7 +40,7 @@ public record MeasuresPage(
                         .flatMap(each -> MeasureCard.of(client, course, each, of(kept, each)).stream())
                         .toList(),
                 strength(course.lowStrength()),
-                StartLine.of(StartingLevels.of(course, practice.today())),
+                StartLine.of(StartingLevels.of(client, practice.today())),
                 StartingLevels.RULE.citation(),
                 Guides.shipped().all().stream()
                         .map(guide -> test(guide, course))

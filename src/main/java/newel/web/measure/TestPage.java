@@ -40,6 +40,7 @@ public record TestPage(
             ClientHeader header,
             Screening screening,
             Guide guide,
+            Guides guides,
             Catalogue catalogue,
             Typed typed,
             Faults faults) {
@@ -55,6 +56,6 @@ public record TestPage(
                         .toList(),
                 new MeasureForm(guide).asks(new Asking(typed, faults)),
                 faults,
-                Held.lines(Guides.shipped().of(guide.readAs()), client, header.age()));
+                Held.lines(guides.of(guide.readAs()), client, header.age()));
     }
 }

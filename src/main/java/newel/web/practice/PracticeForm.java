@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import newel.assess.Consensus;
 import newel.practice.Country;
 import newel.practice.Instructor;
 import newel.practice.Settings;
@@ -32,7 +33,7 @@ final class PracticeForm {
                 new Ask.Group("Who signs", "", signs(ask)),
                 new Ask.Group(
                         "Rules you work by",
-                        "Published sources disagree here. Until you choose, the strictest one holds.",
+                        "Published sources disagree here. Until you choose, the strictest list for rest, falls and pain holds.",
                         rules(ask)));
     }
 
@@ -71,7 +72,10 @@ final class PracticeForm {
                 ask.one("practice-rest", "Pressure and pulse at rest", labels(RestSet.values(), RestSet::words)),
                 ask.one("practice-falls", "Risk of falls", labels(FallsSet.values(), FallsSet::words)),
                 ask.one("practice-pain", "Pain from 0 to 10 in exercise", labels(PainZones.values(), PainZones::words))
-                        .hint("Over 5 is too much in both."));
+                        .hint("Over 5 is too much in both."),
+                ask.one("practice-consensus", "Muscle loss: whose lines", labels(Consensus.values(), Consensus::words))
+                        .hint(
+                                "For grip, five chair stands and the short battery. Where a program begins stays with the European lines."));
     }
 
     private static <E extends Enum<E>> Map<String, String> labels(E[] constants, Function<E, String> words) {
@@ -81,11 +85,11 @@ final class PracticeForm {
     }
 
     static Typed nothingYet() {
-        return chosen(Typed.NOTHING, Choices.strict());
+        return chosen(Typed.NOTHING, Choices.strict(), Consensus.EUROPE);
     }
 
     static Typed fill(Settings settings) {
-        Typed typed = chosen(Typed.NOTHING, settings.choices())
+        Typed typed = chosen(Typed.NOTHING, settings.choices(), settings.consensus())
                 .with("practice-name", settings.name())
                 .with("practice-address", settings.address())
                 .with("practice-phone", settings.phone())
@@ -101,10 +105,11 @@ final class PracticeForm {
                         .with("practice-emergency", settings.country().emergencyNumber());
     }
 
-    private static Typed chosen(Typed typed, Choices choices) {
+    private static Typed chosen(Typed typed, Choices choices, Consensus consensus) {
         return typed.with("practice-rest", Choice.of(choices.restSet()))
                 .with("practice-falls", Choice.of(choices.fallsSet()))
-                .with("practice-pain", Choice.of(choices.painZones()));
+                .with("practice-pain", Choice.of(choices.painZones()))
+                .with("practice-consensus", Choice.of(consensus));
     }
 
     static Parsed<Settings> parse(Typed typed) {
@@ -116,7 +121,8 @@ final class PracticeForm {
         Country country = country(typed, reading);
         Instructor instructor = instructor(reading);
         Choices choices = choices(reading);
-        return reading.result(() -> new Settings(name, address, phone, email, country, instructor, choices));
+        Consensus consensus = reading.one("practice-consensus", Consensus.class, "Choose whose lines on muscle loss.");
+        return reading.result(() -> new Settings(name, address, phone, email, country, instructor, choices, consensus));
     }
 
     private static String phone(Reading reading) {

@@ -79,6 +79,11 @@ public final class PracticeRoutes implements Routes {
                 "Pain in exercise",
                 was.painZones().words(),
                 now.painZones().words());
+        add(
+                changes,
+                "Muscle loss",
+                before.get().consensus().words(),
+                after.consensus().words());
         add(changes, "Country", before.get().country().name(), after.country().name());
         return changes;
     }

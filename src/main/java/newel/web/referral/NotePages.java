@@ -55,7 +55,7 @@ final class NotePages {
     }
 
     List<Fact> facts(Client client) {
-        return Facts.of(client, screening(client));
+        return Facts.of(client, screening(client), practice.guides());
     }
 
     Letter letter(Client client, Note note) {

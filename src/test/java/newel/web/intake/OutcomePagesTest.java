@@ -167,7 +167,8 @@ class OutcomePagesTest {
                 s.email(),
                 s.country(),
                 s.instructor(),
-                new Choices(set, s.choices().fallsSet(), s.choices().painZones()));
+                new Choices(set, s.choices().fallsSet(), s.choices().painZones()),
+                s.consensus());
     }
 
     private Browser.Page answer(Map<String, ?> changes) {

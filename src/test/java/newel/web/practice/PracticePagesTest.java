@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import newel.People;
+import newel.client.ClientId;
 import newel.practice.Country;
 import newel.practice.Instructor;
 import newel.practice.Settings;
@@ -18,6 +20,7 @@ import newel.screen.RestSet;
 import newel.store.Database;
 import newel.store.Stores;
 import newel.web.Browser;
+import newel.web.Cast;
 import newel.web.Running;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -164,6 +167,23 @@ class PracticePagesTest {
                 Country.ALL.stream().map(Country::code).distinct().count());
     }
 
+    @Test
+    void whose_lines_on_muscle_loss_are_followed_decides_how_a_grip_is_read() {
+        ClientId client = Cast.add(running.stores, People.fitAndBored());
+        String measures = "/clients/" + client.value() + "/measures";
+        browser.press(
+                browser.get(measures + "/grip"),
+                "Keep the result",
+                Map.of("value", "27.5", "unit", "kilograms", "side", "right"));
+        String before = browser.get(measures).text("main");
+
+        keep(larkfield("practice-consensus", "asia"));
+
+        String after = browser.get(measures).text("main");
+        assertTrue(before.contains("by the European working group") && !before.contains("by the Asian working group"));
+        assertTrue(after.contains("by the Asian working group") && !after.contains("by the European working group"));
+    }
+
     private static final Settings LARKFIELD = new Settings(
             "Larkfield Hall",
             "3 Tannery Row\nLarkfield",
@@ -171,7 +191,8 @@ class PracticePagesTest {
             "rosa@larkfield.example",
             Country.of("gb").orElseThrow(),
             new Instructor("Rosa Tallis", "exercise instructor", "Level 4", "EX 77"),
-            Choices.strict());
+            Choices.strict(),
+            newel.assess.Consensus.EUROPE);
 
     private static Map<String, String> larkfield(String... changes) {
         Map<String, String> typed = new HashMap<>(Map.of(

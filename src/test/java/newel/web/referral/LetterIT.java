@@ -107,7 +107,7 @@ class LetterIT {
     void a_letter_with_everything_about_each_of_the_cast_is_one_sheet_or_is_not_sent() {
         List<String> found = new ArrayList<>();
         for (Client person : People.all()) {
-            List<Fact> facts = Facts.of(person, Screening.of(person));
+            List<Fact> facts = Facts.of(person, Screening.of(person), newel.assess.Guides.shipped());
             Letter letter = letter(person, facts, facts.size());
             int sheets = letter.fitsOnePage() ? sheets(sent(letter) + "/letter") : 1;
             if (sheets != 1) {

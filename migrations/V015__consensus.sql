@@ -1,0 +1,2 @@
+-- Which working group on muscle loss a practice follows.
+alter table practice add column consensus text not null default 'EUROPE';
