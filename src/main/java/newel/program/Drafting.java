@@ -2,36 +2,54 @@ package newel.program;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
 import newel.client.Experience;
 import newel.client.Goal;
-import newel.compose.Draft;
-import newel.compose.FirstDraft;
+import newel.compose.Composed;
+import newel.compose.Composer;
+import newel.compose.Hand;
+import newel.compose.Item;
 import newel.compose.Level;
+import newel.compose.Levels;
+import newel.compose.Session;
 import newel.compose.Suiting;
 import newel.compose.Wish;
 
 /** The first version of a program for a client. */
 public final class Drafting {
     public static Version first(Catalogue catalogue, Client client, Suiting suiting, LocalDate day) {
-        Draft draft = new FirstDraft(catalogue).draft(wish(client), suiting);
-        return new Version(
-                1, day, "First program after intake.", client.wishes().days(), draft.session(), draft.leftOut());
+        return version(catalogue, client, suiting, wish(client), 1, day, "First program after intake.");
     }
 
-    /** The next version, drafted anew from what is known today. */
+    /** The next version, composed anew from what is known today around what the instructor put there herself. */
     public static Version again(Catalogue catalogue, Client client, Suiting suiting, LocalDate day, Version before) {
-        Version fresh = first(catalogue, client, suiting, day);
-        return new Version(before.number() + 1, day, "Drafted anew.", fresh.days(), fresh.session(), fresh.leftOut());
+        Wish wish = wish(client).withHand(Hand.in(before.session())).withRecent(done(before.session()));
+        return version(catalogue, client, suiting, wish, before.number() + 1, day, "Drafted anew.");
     }
 
-    static Wish wish(Client client) {
+    private static Map<String, Integer> done(Session session) {
+        return session.items().collect(Collectors.toMap(Item::movement, item -> 1, Math::max));
+    }
+
+    private static Version version(
+            Catalogue catalogue, Client client, Suiting suiting, Wish wish, int number, LocalDate day, String why) {
+        return switch (new Composer(catalogue).compose(wish, suiting)) {
+            case Composed.Made made ->
+                new Version(number, day, why, client.wishes().days(), made.session(), made.leftOut());
+            case Composed.Refused refused ->
+                new Version(number, day, why, client.wishes().days(), new Session(List.of()), List.of());
+        };
+    }
+
+    public static Wish wish(Client client) {
         List<Goal> goals = client.wishes().goals();
-        return new Wish(
+        return Wish.of(
                 goals.stream().map(Goal::purposes).toList(),
                 client.wishes().minutes(),
-                level(client.wishes().experience()));
+                Levels.all(level(client.wishes().experience())));
     }
 
     private static Level level(Experience experience) {

@@ -30,4 +30,15 @@ public record Problem(
     public Problem withWindow(Window other) {
         return new Problem(slots, transitions, demands, other, endurance);
     }
+
+    /** All seconds of a sequence, with those between neighbours. */
+    public int seconds(List<Candidate> items) {
+        int seconds = items.getFirst().seconds();
+        for (int s = 1; s < items.size(); s++) {
+            seconds += items.get(s).seconds()
+                    + transitions.seconds(
+                            s, items.get(s - 1).state(), items.get(s).state());
+        }
+        return seconds;
+    }
 }

@@ -23,7 +23,7 @@ import newel.program.Version;
 import newel.screen.Screening;
 import org.junit.jupiter.api.Test;
 
-class FirstDraftTest {
+class ComposerTest {
     private static final Timing TIMING = new Timing(CATALOGUE);
     private static final long SEED = 20260303;
 
