@@ -52,8 +52,8 @@ class DependencyDirectionTest {
 
     private static final Set<String> EDGES = Set.of("casefile", "demo", "store", "web");
 
-    /** Catalogue and presets are read from YAML where they are defined. */
-    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage");
+    /** Catalogue, presets and what composing weighs are read from YAML where they are defined. */
+    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage", "compose");
 
     private static Set<String> core() {
         return Set.of(

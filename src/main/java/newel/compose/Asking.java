@@ -135,7 +135,8 @@ final class Asking {
     }
 
     private Rule.Asked worked(Purpose group) {
-        return new Rule.Asked("Strength for the " + plain(group), GROUP, 1, (option, part) -> strengthens(option, group));
+        return new Rule.Asked(
+                "Strength for the " + plain(group), GROUP, 1, (option, part) -> strengthens(option, group));
     }
 
     private static boolean strengthens(Option option, Purpose group) {

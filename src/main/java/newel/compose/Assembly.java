@@ -60,9 +60,12 @@ final class Assembly {
     /** Rules that yield hold where they leave a movement for each place of the part. */
     private List<Option> admitted(Place place) {
         List<Option> strictly = admitted(place, false);
-        long movements =
-                strictly.stream().map(option -> option.movement().id()).distinct().count();
-        long alike = places.stream().filter(other -> other.kind() == place.kind()).count();
+        long movements = strictly.stream()
+                .map(option -> option.movement().id())
+                .distinct()
+                .count();
+        long alike =
+                places.stream().filter(other -> other.kind() == place.kind()).count();
         return movements >= Math.min(alike, ENOUGH) || place.last() ? strictly : admitted(place, true);
     }
 
@@ -94,17 +97,6 @@ final class Assembly {
             serves |= asked.get(d).serves().test(option, place.kind()) ? 1 << d : 0;
         }
         return serves;
-    }
-
-    /** How many movements could serve a wish somewhere. */
-    long serving(Rule.Asked wish) {
-        return options.stream()
-                .filter(option -> places.stream()
-                        .anyMatch(place ->
-                                wish.serves().test(option, place.kind()) && PlaceRule.all(context, place, option, true)))
-                .map(option -> option.movement().id())
-                .distinct()
-                .count();
     }
 
     /** An option in its place. */

@@ -56,7 +56,10 @@ final class Changes implements Transitions {
     @Override
     public int seconds(int slot, int from, int to) {
         Place place = places.get(slot);
-        boolean items = from != END && to != END && !place.first();
-        return items ? place.passes() * standings.get(from).stance().change(standings.get(to).stance()) : 0;
+        if (from == END || to == END || place.first()) {
+            return 0;
+        }
+        return place.passes()
+                * Timing.pause(standings.get(from).stance(), standings.get(to).stance(), place.rest());
     }
 }

@@ -39,7 +39,7 @@ public final class Composer {
         }
 
         Composed compose() {
-            Holding.Held middle = new Holding(this::middle).hold(rules(asking.middle(), false));
+            Holding.Held middle = new Holding(this::middle).hold(rules(asking.middle()));
             if (middle.answer() == null) {
                 return new Composed.Refused(middle.refused());
             }
@@ -49,13 +49,13 @@ public final class Composer {
                     wish, chosen.stream().map(Assembly.Chosen::option).toList());
             int gone = seconds(middle);
             Holding.Held ends =
-                    new Holding(rules -> ends(rules, context, chosen, gone)).hold(rules(asking.ends(context), true));
+                    new Holding(rules -> ends(rules, context, chosen, gone)).hold(rules(asking.ends(context)));
             return ends.answer() == null
                     ? new Composed.Refused(ends.refused())
                     : new Telling(pool(Set.of()), wish).made(middle, ends);
         }
 
-        private List<Rule> rules(List<Rule.Asked> asked, boolean whole) {
+        private List<Rule> rules(List<Rule.Asked> asked) {
             List<Rule> rules = new ArrayList<>();
             suiting.limitations().forEach(whose -> rules.add(new Rule.Limited(whose)));
             wish.hand().banned().stream()
@@ -64,6 +64,7 @@ public final class Composer {
                             id, catalogue.movement(id).orElseThrow().name())));
             rules.add(new Rule.WithinMinutes(wish.minutes()));
             rules.addAll(asked);
+            rules.add(new Rule.WholeShape());
             rules.add(new Rule.Filled(wish.minutes()));
             return rules;
         }
@@ -71,15 +72,9 @@ public final class Composer {
         private Holding.Attempt middle(List<Rule> rules) {
             Pool pool = pool(lifted(rules));
             List<Option> options = options(pool, rules, Set.of());
-            Plan plan = new Plan(wish.minutes(), new Typical(wish, options));
+            Plan plan = new Plan(wish.minutes(), new Typical(options));
             Window window = plan.middleWindow();
-            return attempt(
-                    rules,
-                    Context.before(wish),
-                    plan.middle(),
-                    options,
-                    window.least(),
-                    window.most());
+            return attempt(rules, Context.before(wish), plan.middle(), options, window.least(), window.most());
         }
 
         private Holding.Attempt ends(List<Rule> rules, Context context, List<Assembly.Chosen> taken, int gone) {
@@ -89,8 +84,15 @@ public final class Composer {
             int most = wish.seconds() - gone;
             int least = (int) Math.ceil(FILLED * wish.seconds()) - gone;
             List<Option> options = options(pool, rules, used);
-            List<Place> places = new Plan(wish.minutes(), new Typical(wish, options)).ends(new Window(least, most));
-            return attempt(rules, context, places, options, Math.max(0, least), most);
+            List<Place> places = new Plan(wish.minutes(), new Typical(options)).ends(new Window(least, most));
+            return attempt(rules, context, shaped(places, rules), options, Math.max(0, least), most);
+        }
+
+        private static List<Place> shaped(List<Place> places, List<Rule> rules) {
+            boolean whole = rules.stream().anyMatch(rule -> rule instanceof Rule.WholeShape);
+            return whole
+                    ? places
+                    : places.stream().filter(Place::inLean).map(Place::lean).toList();
         }
 
         private Holding.Attempt attempt(

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.function.Function;
 import newel.compose.exact.Answer;
 import newel.compose.exact.Budget;
+import newel.compose.exact.Candidate;
 import newel.compose.exact.Conflict;
+import newel.compose.exact.Demand;
 import newel.compose.exact.Feasibility;
 import newel.compose.exact.Problem;
 import newel.compose.exact.Solver;
@@ -16,11 +18,24 @@ import newel.compose.exact.Solver;
  * least, and solves again.
  */
 final class Holding {
-    private static final long SOLVING = Budget.LARGE / 4;
+    private static final long SOLVING = Budget.INTERACTIVE;
     private static final long ONE_CHECK = Budget.INTERACTIVE / 8;
 
     /** A problem made of rules. */
-    record Attempt(Assembly assembly, Problem problem) {}
+    record Attempt(Assembly assembly, Problem problem) {
+        /** Whether there are enough movements for a wish, each by itself. */
+        boolean served(Rule.Asked wish) {
+            int demand = problem.demands().indexOf(new Demand(wish.words(), wish.least()));
+            return problem.slots().stream()
+                            .flatMap(slot -> slot.candidates().stream())
+                            .filter(candidate -> (candidate.serves() >> demand & 1) == 1)
+                            .map(Candidate::family)
+                            .distinct()
+                            .limit(wish.least())
+                            .count()
+                    >= wish.least();
+        }
+    }
 
     /** @param answer nothing where it was refused */
     record Held(Attempt attempt, Answer.Found answer, List<GivenUp> givenUp, List<String> refused) {}
@@ -34,9 +49,11 @@ final class Holding {
 
     Held hold(List<Rule> rules) {
         List<Rule> active = new ArrayList<>(rules);
-        unserved(active);
+        Attempt attempt = making.apply(active);
+        if (giveUpUnserved(attempt, active)) {
+            attempt = making.apply(active);
+        }
         while (true) {
-            Attempt attempt = making.apply(active);
             if (Solver.solve(attempt.problem(), new Budget(SOLVING)) instanceof Answer.Found found) {
                 return new Held(attempt, found, givenUp, List.of());
             }
@@ -49,6 +66,7 @@ final class Holding {
             }
             givenUp.add(new GivenUp(cheapest.words(), words(conflict)));
             active.remove(cheapest);
+            attempt = making.apply(active);
         }
     }
 
@@ -57,23 +75,22 @@ final class Holding {
     }
 
     /** What nothing that fits can serve is given up at once, without a search. */
-    private void unserved(List<Rule> active) {
-        Attempt attempt = making.apply(active);
-        for (Rule rule : List.copyOf(active)) {
-            if (rule instanceof Rule.Asked asked && attempt.assembly().serving(asked) < asked.least()) {
-                List<Rule> limits = new ArrayList<>(active);
-                limits.removeIf(each -> each.price() != Rule.NEVER);
-                limits.add(asked);
-                List<Rule> conflict =
-                        Conflict.smallest(limits, rules -> !rules.contains(asked) || serves(rules, asked));
-                givenUp.add(new GivenUp(asked.words(), words(conflict)));
-                active.remove(asked);
-            }
+    private boolean giveUpUnserved(Attempt attempt, List<Rule> active) {
+        List<Rule> unserved = active.stream()
+                .filter(rule -> rule instanceof Rule.Asked asked && !attempt.served(asked))
+                .toList();
+        for (Rule wish : unserved) {
+            List<Rule> among = new ArrayList<>(active);
+            among.removeIf(each -> each.price() != Rule.NEVER);
+            among.add(wish);
+            List<Rule> conflict = Conflict.smallest(among, rules -> !rules.contains(wish) || served(rules, wish));
+            givenUp.add(new GivenUp(wish.words(), words(conflict)));
         }
+        return active.removeAll(unserved);
     }
 
-    private boolean serves(List<Rule> rules, Rule.Asked asked) {
-        return making.apply(rules).assembly().serving(asked) >= asked.least();
+    private boolean served(List<Rule> rules, Rule wish) {
+        return making.apply(rules).served((Rule.Asked) wish);
     }
 
     private static List<String> words(List<Rule> rules) {

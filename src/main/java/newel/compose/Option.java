@@ -18,9 +18,21 @@ import newel.limit.Lasts;
  * @param item as it would stand in a session
  * @param loss training value lost against the wanted form
  * @param parts of a session that it may stand in
+ * @param kept the instructor keeps it exactly so
+ * @param serves how well it serves the goals, 0 to 1
+ * @param work seconds of one pass
  */
 record Option(
-        Movement movement, Variant variant, Item item, double loss, Lasts lasts, Set<BlockKind> parts, boolean kept) {
+        Movement movement,
+        Variant variant,
+        Item item,
+        double loss,
+        Lasts lasts,
+        Set<BlockKind> parts,
+        boolean kept,
+        double serves,
+        Stance stance,
+        int work) {
     /** From this weight on a group counts as worked. */
     static final int WORKED = 2;
 
@@ -42,14 +54,6 @@ record Option(
 
     Set<Region> mobility() {
         return purposes().mobility();
-    }
-
-    Stance stance() {
-        return Stance.of(variant);
-    }
-
-    int work() {
-        return Timing.work(variant, item.dose());
     }
 
     /** A load after which a muscle group rests for 48 hours: moderate effort or more (5 of 10, Nelson et al. 2007, from memory). */

@@ -29,15 +29,25 @@ record Place(
         return index == 0;
     }
 
+    /** The same where one item in a part is enough. */
+    Place lean() {
+        return new Place(kind, block, index, Math.min(1, least), last, passes, rest, roundsAfter, breakBefore);
+    }
+
+    /** No place is empty before a fixed last one, so that what lies between two items is known. */
+    boolean inLean() {
+        return kind != BlockKind.COOL_DOWN || first() || last;
+    }
+
     /** Seconds of an option here, with what goes before it and between passes. */
     int seconds(Option option) {
-        int own = Timing.all(kind, option.work(), passes, rest);
+        int own = Timing.all(kind, option.work(), passes);
         return first() ? own + breakBefore + (passes - 1) * Timing.BETWEEN_PASSES : own;
     }
 
-    /** Seconds between the item before and this one that do not end a run of standing. */
+    /** Longest time between the item before and this one that does not end a run of standing. */
     int pause() {
-        return rest + (kind == BlockKind.ROUND ? 0 : Timing.SHOW);
+        return Math.max(rest, Timing.CHANGE_PLACE + Timing.TAKE_UP) + (kind == BlockKind.ROUND ? 0 : Timing.SHOW);
     }
 
     String name() {

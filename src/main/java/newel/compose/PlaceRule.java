@@ -64,9 +64,7 @@ enum PlaceRule {
         @Override
         boolean keeps(Context context, Place place, Option option) {
             return !option.hard()
-                    || context.wish()
-                            .hard()
-                            .containsAll(Stance.of(option.variant()).mains());
+                    || context.wish().hard().containsAll(option.stance().mains());
         }
     };
 

@@ -20,6 +20,9 @@ import newel.limit.Reason;
 final class Pool {
     private static final Dose BURST = new Dose(1, 0, Costs.SHIPPED.seconds("pulseBurst"));
 
+    /** A shorter session has room for beginner's doses only (design choice). */
+    private static final int SHORT = 15;
+
     private final Catalogue catalogue;
     private final Wish wish;
     private final Suiting suiting;
@@ -84,7 +87,7 @@ final class Pool {
         return Doses.of(
                 way.variant(),
                 movement.kind(),
-                wish.levels().of(movement),
+                wish.minutes() < SHORT ? Level.BEGINNER : wish.levels().of(movement),
                 dose -> suiting.broken(way.variant(), way.share(), dose).isEmpty());
     }
 
@@ -116,19 +119,25 @@ final class Pool {
                 same ? List.of() : way.path(),
                 way.reasons().stream().map(Reason::text).toList(),
                 "");
-        return new Option(movement, variant, item, way.loss(), suiting.lasts(variant, way.share(), dose), parts, false);
+        return option(variant, item, way.loss(), parts, false);
     }
 
     private Option kept(Item item, BlockKind part) {
-        Variant variant = catalogue.variant(item.variant()).orElseThrow();
+        return option(catalogue.variant(item.variant()).orElseThrow(), item, 0, EnumSet.of(part), true);
+    }
+
+    private Option option(Variant variant, Item item, double loss, Set<BlockKind> parts, boolean kept) {
         return new Option(
                 catalogue.movementOf(variant),
                 variant,
                 item,
-                0,
+                loss,
                 suiting.lasts(variant, item.share(), item.dose()),
-                EnumSet.of(part),
-                true);
+                parts,
+                kept,
+                wish.serves(variant.purposes()),
+                Stance.of(variant),
+                Timing.work(variant, item.dose()));
     }
 
     private static boolean goesToTheFloor(Movement movement) {

@@ -41,6 +41,19 @@ sealed interface Rule {
         }
     }
 
+    /** Two or more in each end, three or more in a round: the shape of a whole session. */
+    record WholeShape() implements Rule {
+        @Override
+        public String words() {
+            return "Rounds of three or more movements, and two or more before and after them";
+        }
+
+        @Override
+        public int price() {
+            return 3;
+        }
+    }
+
     /** A movement that the instructor has ruled out. */
     record Banned(String movement, String name) implements Rule {
         @Override

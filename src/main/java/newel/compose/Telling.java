@@ -2,8 +2,13 @@ package newel.compose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import newel.catalogue.Kind;
 import newel.catalogue.Movement;
@@ -87,18 +92,18 @@ final class Telling {
 
     /** Movements no form of which fits, if they are among those that would have served their kind best. */
     private List<LeftOut> leftOut() {
-        List<LeftOut> leftOut = new ArrayList<>();
-        for (Kind kind : Kind.values()) {
-            Stream.concat(
-                            pool.without().stream(),
-                            pool.options().stream().map(Option::movement).distinct())
-                    .filter(movement -> movement.kind() == kind)
-                    .sorted(Comparator.comparingDouble((Movement each) -> -wish.serves(each.purposes()))
-                            .thenComparing(Movement::id))
-                    .limit(NAMED)
-                    .filter(pool.without()::contains)
-                    .forEach(movement -> leftOut.add(new LeftOut(movement.id(), pool.reasons(movement))));
-        }
-        return leftOut;
+        Map<String, Movement> all = new HashMap<>();
+        pool.without().forEach(movement -> all.put(movement.id(), movement));
+        pool.options().forEach(option -> all.put(option.movement().id(), option.movement()));
+        Set<String> without = pool.without().stream().map(Movement::id).collect(Collectors.toSet());
+        Map<Kind, List<Movement>> kinds = all.values().stream()
+                .sorted(Comparator.comparingDouble((Movement each) -> -wish.serves(each.purposes()))
+                        .thenComparing(Movement::id))
+                .collect(Collectors.groupingBy(Movement::kind, () -> new EnumMap<>(Kind.class), Collectors.toList()));
+        return kinds.values().stream()
+                .flatMap(movements -> movements.stream().limit(NAMED))
+                .filter(movement -> without.contains(movement.id()))
+                .map(movement -> new LeftOut(movement.id(), pool.reasons(movement)))
+                .toList();
     }
 }

@@ -7,10 +7,7 @@ import newel.catalogue.Purpose;
 
 /** One reason for an option to stand in a place, as a share or a number of its weight. */
 enum Term {
-    GOALS(
-            Weight.GOALS,
-            "Serves the goals",
-            (context, place, option) -> context.wish().serves(option.purposes())),
+    GOALS(Weight.GOALS, "Serves the goals", (context, place, option) -> option.serves()),
     CHALLENGE(Weight.CHALLENGE, "Near the right challenge", (context, place, option) -> Math.max(0, 1 - option.loss())),
     MAJOR(Weight.MAJOR, "Works large muscle groups", (context, place, option) -> middle(place) ? groups(option) : 0),
     RETURNS(Weight.RETURNS, "Known from last time", (context, place, option) -> times(context, option) > 0 ? 1 : 0),
@@ -22,7 +19,7 @@ enum Term {
     EARLY(
             Weight.EARLY,
             "What matters most comes early",
-            (context, place, option) -> place.roundsAfter() * 2 * context.wish().serves(option.purposes())),
+            (context, place, option) -> place.roundsAfter() * 2 * option.serves()),
     LOOSENS(
             Weight.LOOSENS,
             "Loosens what the rounds will load",

@@ -17,7 +17,8 @@ public final class Timing {
     static final int SHOW = COSTS.seconds("show");
     static final int CHANGE_SIDE = COSTS.seconds("changeSide");
     static final int CHANGE_POSITION = COSTS.seconds("changePosition");
-    static final int FETCH_KIT = COSTS.seconds("fetchKit");
+    static final int CHANGE_PLACE = COSTS.seconds("changePlace");
+    static final int TAKE_UP = COSTS.seconds("takeUp");
     static final int BETWEEN_PARTS = COSTS.seconds("betweenParts");
     static final int BETWEEN_PASSES = COSTS.seconds("betweenPasses");
     private static final double FIRST_PASS = COSTS.share("firstPass");
@@ -60,15 +61,18 @@ public final class Timing {
         return GRID * (int) Math.ceil(seconds / GRID);
     }
 
-    /** All passes of an item with the rests after it. */
-    static int all(BlockKind kind, int work, int passes, int rest) {
-        return first(kind, work) + rest + (passes - 1) * (again(work) + rest);
+    /** All passes of an item. */
+    static int all(BlockKind kind, int work, int passes) {
+        return first(kind, work) + (passes - 1) * again(work);
     }
 
-    /** Between two items of a part. */
-    static int change(Variant before, Variant after) {
-        int position = Stance.posture(before.position()) == Stance.posture(after.position()) ? 0 : CHANGE_POSITION;
-        return position + (before.kit().containsAll(after.kit()) ? 0 : FETCH_KIT);
+    /** Between two items of a part: who changes position or place rests meanwhile. */
+    static int pause(Stance before, Stance after, int rest) {
+        return Math.max(rest, before.change(after));
+    }
+
+    private static int pause(Variant before, Variant after, Block block) {
+        return before == null ? 0 : pause(Stance.of(before), Stance.of(after), block.restSeconds());
     }
 
     /** Seconds before a block of this kind, after one of that kind. */
@@ -76,14 +80,14 @@ public final class Timing {
         return before == BlockKind.ROUND && kind == BlockKind.ROUND ? WATER_BREAK : BETWEEN_PARTS;
     }
 
-    /** A block from the start of its first item to the end of its last rest. */
+    /** A block from the start of its first item to the end of its last. */
     public int block(Block block) {
         int seconds = (block.passes() - 1) * BETWEEN_PASSES;
         Variant before = null;
         for (Item item : block.items()) {
             Variant variant = variant(item);
-            seconds += all(block.kind(), work(item), block.passes(), block.restSeconds());
-            seconds += before == null ? 0 : block.passes() * change(before, variant);
+            seconds += all(block.kind(), work(item), block.passes());
+            seconds += block.passes() * pause(before, variant, block);
             before = variant;
         }
         return seconds;
@@ -107,9 +111,9 @@ public final class Timing {
         int at = from;
         Variant before = null;
         for (Item item : block.items()) {
-            at += before == null ? 0 : change(before, variant(item));
+            at += pause(before, variant(item), block);
             clock.put(item.movement(), at);
-            at += first(block.kind(), work(item)) + block.restSeconds();
+            at += first(block.kind(), work(item));
             before = variant(item);
         }
     }

@@ -16,24 +16,23 @@ final class Typical {
     private final Map<BlockKind, Long> movements = new EnumMap<>(BlockKind.class);
     private final List<Option> calm;
 
-    Typical(Wish wish, List<Option> options) {
+    Typical(List<Option> options) {
         for (BlockKind part : BlockKind.values()) {
-            List<Option> forms = forms(wish, options, option -> option.parts().contains(part) && !option.calm());
+            List<Option> forms = forms(options, option -> option.parts().contains(part) && !option.calm());
             movements.put(part, (long) forms.size());
             best.put(part, forms.stream().limit(BEST).toList());
         }
-        calm = forms(wish, options, Option::calm);
+        calm = forms(options, Option::calm);
     }
 
     /** The best form of each movement, best movement first. */
-    private static List<Option> forms(Wish wish, List<Option> options, Predicate<Option> which) {
-        Comparator<Option> worst =
-                Comparator.comparingDouble(option -> wish.serves(option.purposes()) - option.loss());
+    private static List<Option> forms(List<Option> options, Predicate<Option> which) {
+        Comparator<Option> worst = Comparator.comparingDouble(option -> option.serves() - option.loss());
         Map<String, Option> forms = new HashMap<>();
         options.stream()
                 .filter(which)
-                .forEach(option -> forms.merge(
-                        option.movement().id(), option, (a, b) -> worst.compare(a, b) >= 0 ? a : b));
+                .forEach(option ->
+                        forms.merge(option.movement().id(), option, (a, b) -> worst.compare(a, b) >= 0 ? a : b));
         return forms.values().stream()
                 .sorted(worst.reversed().thenComparing(Option::id))
                 .toList();
@@ -45,7 +44,7 @@ final class Typical {
 
     int seconds(BlockKind part, int passes, int rest) {
         return (int) best.get(part).stream()
-                .mapToInt(option -> Timing.all(part, option.work(), passes, rest))
+                .mapToInt(option -> Timing.all(part, option.work(), passes) + passes * rest)
                 .average()
                 .orElse(0);
     }
@@ -56,7 +55,7 @@ final class Typical {
 
     int calmSeconds() {
         return (int) calm.stream()
-                .mapToInt(option -> Timing.all(BlockKind.COOL_DOWN, option.work(), 1, 0))
+                .mapToInt(option -> Timing.all(BlockKind.COOL_DOWN, option.work(), 1))
                 .average()
                 .orElse(0);
     }

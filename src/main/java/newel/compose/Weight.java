@@ -17,7 +17,8 @@ public enum Weight {
     WARMS("warms"),
     STRETCHES("stretches"),
     CHANGE_POSITION("changePosition"),
-    FETCH_KIT("fetchKit"),
+    CHANGE_PLACE("changePlace"),
+    TAKE_UP("takeUp"),
     SAME_MUSCLES("sameMuscles");
 
     private static final Map<Weight, JsonNode> ENTRIES = read();

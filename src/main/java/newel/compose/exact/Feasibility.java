@@ -3,7 +3,7 @@ package newel.compose.exact;
 /** Whether anything keeps all rules, whatever it is worth: a bound below 0 proves that nothing does. */
 public final class Feasibility {
     private static final int PASSES = 120;
-    private static final int[] WIDTHS = {256, 2_000, 16_000, 120_000};
+    private static final int[] WIDTHS = {256, 2_000, 16_000};
 
     public static Answer find(Problem problem, Budget budget) {
         return find(problem, budget, WIDTHS);

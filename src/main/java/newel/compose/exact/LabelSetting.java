@@ -16,20 +16,16 @@ final class LabelSetting {
 
     /** @return the largest bound among the labels cut off: no solution that was not seen is worth more */
     long search(int width) {
-        Labels labels = new Labels(tables, guide);
+        Labels labels = new Labels(tables, guide, width);
         Layer layer = labels.start();
-        long cutOff = Tables.NEVER;
         for (int s = 0; s < tables.slots(); s++) {
             layer = labels.next(layer, s, worthWhile(), budget);
             if (budget.spent()) {
                 return guide.bound;
             }
-            if (layer.size > width) {
-                cutOff = Math.max(cutOff, layer.cut(width));
-            }
         }
         offer(layer);
-        return cutOff;
+        return labels.cutOff();
     }
 
     private long worthWhile() {

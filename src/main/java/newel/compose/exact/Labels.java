@@ -2,24 +2,31 @@ package newel.compose.exact;
 
 /** Makes a layer of labels out of the layer before it. */
 final class Labels {
+    /** A layer in the making may grow to so many widths before it is cut. */
+    private static final int ROOM = 4;
+
     private final Tables tables;
     private final Relaxation guide;
     private final boolean limitedStanding;
     private final boolean limitedArms;
+    private final int width;
+    private long cutOff = Tables.NEVER;
     private final Label child = new Label();
     /** Sum of the prices of all families that occur after slot s. */
     private final long[] laterPrices;
 
-    private final long[] bitPrice;
+    private final long[][] bytePrice;
 
-    Labels(Tables tables, Relaxation guide) {
+    Labels(Tables tables, Relaxation guide, int width) {
+        this.width = width;
         this.tables = tables;
         this.guide = guide;
         Problem.Endurance most = tables.problem.endurance();
         limitedStanding = most.standing() < Problem.Endurance.WITHOUT_LIMIT.standing();
         limitedArms = most.armsUp() < Problem.Endurance.WITHOUT_LIMIT.armsUp();
-        bitPrice = new long[tables.shared.count()];
+        long[] bitPrice = new long[tables.shared.count()];
         java.util.Arrays.setAll(bitPrice, b -> guide.prices.family()[tables.shared.family[b]]);
+        bytePrice = bytePrices(bitPrice);
         laterPrices = new long[tables.slots()];
         for (int s = 0; s < laterPrices.length; s++) {
             laterPrices[s] = priced(tables.shared.laterLow[s], tables.shared.laterHigh[s]);
@@ -41,9 +48,22 @@ final class Labels {
         for (int i = 0; i < before.size && !budget.spent(); i++) {
             extend(before, i, s, layer, worthWhile);
             budget.labels(tables.columns[s].size() / 4 + 1);
+            cut(layer, ROOM * width);
         }
+        cut(layer, width);
         layer.close();
         return layer;
+    }
+
+    private void cut(Layer layer, int most) {
+        if (layer.size > most) {
+            cutOff = Math.max(cutOff, layer.cut(width));
+        }
+    }
+
+    /** The largest bound among all labels cut off so far. */
+    long cutOff() {
+        return cutOff;
     }
 
     private void extend(Layer before, int i, int s, Layer into, long worthWhile) {
@@ -107,12 +127,23 @@ final class Labels {
 
     private long priced(long low, long high) {
         long sum = 0;
-        for (long left = low; left != 0; left &= left - 1) {
-            sum += bitPrice[Long.numberOfTrailingZeros(left)];
+        for (int b = 0; low >>> b != 0 && b < Long.SIZE; b += Byte.SIZE) {
+            sum += bytePrice[b >>> 3][(int) (low >>> b) & 0xff];
         }
-        for (long left = high; left != 0; left &= left - 1) {
-            sum += bitPrice[64 + Long.numberOfTrailingZeros(left)];
+        for (int b = 0; high >>> b != 0 && b < Long.SIZE; b += Byte.SIZE) {
+            sum += bytePrice[8 + (b >>> 3)][(int) (high >>> b) & 0xff];
         }
         return sum;
+    }
+
+    /** Sums of the prices of any eight neighbouring bits, looked up instead of added millions of times. */
+    private static long[][] bytePrices(long[] bitPrice) {
+        long[][] sums = new long[16][256];
+        for (int bit = 0; bit < bitPrice.length; bit++) {
+            for (int set = 0; set < 256; set++) {
+                sums[bit >>> 3][set] += (set >>> (bit & 7) & 1) * bitPrice[bit];
+            }
+        }
+        return sums;
     }
 }

@@ -12,18 +12,29 @@ final class Layer {
 
     private final Layer before;
     int size;
-    long[] place = new long[FIRST_SIZE];
-    long[] needs = new long[FIRST_SIZE];
-    long[] low = new long[FIRST_SIZE];
-    long[] high = new long[FIRST_SIZE];
-    long[] value = new long[FIRST_SIZE];
-    long[] bound = new long[FIRST_SIZE];
-    int[] parent = new int[FIRST_SIZE];
-    int[] candidate = new int[FIRST_SIZE];
-    private int[] table = filled(2 * FIRST_SIZE);
+    long[] place;
+    long[] needs;
+    long[] low;
+    long[] high;
+    long[] value;
+    long[] bound;
+    int[] parent;
+    int[] candidate;
+    private int[] table;
 
+    /** As roomy as the layer before, because layers are often of a size. */
     Layer(Layer before) {
         this.before = before;
+        int room = Math.max(FIRST_SIZE, before == null ? 0 : Integer.highestOneBit(before.size) << 1);
+        place = new long[room];
+        needs = new long[room];
+        low = new long[room];
+        high = new long[room];
+        value = new long[room];
+        bound = new long[room];
+        parent = new int[room];
+        candidate = new int[room];
+        table = filled(2 * room);
     }
 
     private static int[] filled(int size) {
@@ -94,6 +105,10 @@ final class Layer {
 
     private void rehash() {
         table = filled(2 * table.length);
+        fillTable();
+    }
+
+    private void fillTable() {
         for (int i = 0; i < size; i++) {
             table[slot(place[i], needs[i], low[i], high[i])] = i;
         }
@@ -132,6 +147,10 @@ final class Layer {
             }
         }
         size = kept;
+        if (table != null) {
+            table = filled(table.length);
+            fillTable();
+        }
         return dropped;
     }
 
