@@ -20,28 +20,39 @@ import newel.compose.Wish;
 
 /** The first version of a program for a client. */
 public final class Drafting {
+    /** A version and what composing said about it. */
+    public record Drafted(Version version, Composed composed) {}
+
     public static Version first(Catalogue catalogue, Client client, Suiting suiting, LocalDate day) {
-        return version(catalogue, client, suiting, wish(client), 1, day, "First program after intake.");
+        return drafted(catalogue, client, suiting, day).version();
+    }
+
+    /** The first version with its proof and reasons. */
+    public static Drafted drafted(Catalogue catalogue, Client client, Suiting suiting, LocalDate day) {
+        return drafted(catalogue, client, suiting, wish(client), 1, day, "First program after intake.");
     }
 
     /** The next version, composed anew from what is known today around what the instructor put there herself. */
     public static Version again(Catalogue catalogue, Client client, Suiting suiting, LocalDate day, Version before) {
         Wish wish = wish(client).withHand(Hand.in(before.session())).withRecent(done(before.session()));
-        return version(catalogue, client, suiting, wish, before.number() + 1, day, "Drafted anew.");
+        return drafted(catalogue, client, suiting, wish, before.number() + 1, day, "Drafted anew.")
+                .version();
     }
 
     private static Map<String, Integer> done(Session session) {
         return session.items().collect(Collectors.toMap(Item::movement, item -> 1, Math::max));
     }
 
-    private static Version version(
+    private static Drafted drafted(
             Catalogue catalogue, Client client, Suiting suiting, Wish wish, int number, LocalDate day, String why) {
-        return switch (new Composer(catalogue).compose(wish, suiting)) {
+        Composed composed = new Composer(catalogue).compose(wish, suiting);
+        Version version = switch (composed) {
             case Composed.Made made ->
                 new Version(number, day, why, client.wishes().days(), made.session(), made.leftOut());
             case Composed.Refused refused ->
                 new Version(number, day, why, client.wishes().days(), new Session(List.of()), List.of());
         };
+        return new Drafted(version, composed);
     }
 
     public static Wish wish(Client client) {
