@@ -54,8 +54,8 @@ class DependencyDirectionTest {
 
     private static final Set<String> EDGES = Set.of("casefile", "demo", "store", "web");
 
-    /** Catalogue, presets and norms are read from YAML where they are defined. */
-    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage", "assess");
+    /** Catalogue, presets, norms and what composing weighs are read from YAML where they are defined. */
+    private static final Set<String> READ_DATA = Set.of("catalogue", "limit", "coverage", "assess", "compose");
 
     private static Set<String> core() {
         return Set.of(

@@ -51,6 +51,22 @@ public final class Adapting {
                 .orElseGet(() -> new Adaptation.LeftOut(everyReason(wanted, limits)));
     }
 
+    /** Every form of the wanted variant's own movement that fits and asks no more, each through the most of its way. */
+    public List<Way> ways(Variant wanted, Limits limits) {
+        Map<String, List<String>> paths = steps.get(wanted.movement()).from(wanted.id());
+        List<Reason> reasons = fitting.broken(wanted, Share.WHOLE, limits);
+        List<Way> ways = new ArrayList<>();
+        for (Variant variant : catalogue.movementOf(wanted).variants()) {
+            if (mayStandIn(wanted, variant)) {
+                List<String> path = paths.get(variant.id());
+                mostThatFits(variant, limits)
+                        .ifPresent(share -> ways.add(new Way(
+                                variant, share, loss.of(wanted, variant, share, path.size() - 1), path, reasons)));
+            }
+        }
+        return ways;
+    }
+
     private Adaptation told(Variant wanted, State state, Map<String, List<String>> ways, List<Reason> reasons) {
         Variant variant = state.variant();
         if (variant.id().equals(wanted.id())) {

@@ -52,12 +52,15 @@ public final class CaseProgram {
 
     private void program(ObjectNode out, Client client, Screening screening, LocalDate today) {
         Suiting suiting = suited.to(client, screening.limits(), screening.withheld());
-        Version version = Drafting.first(catalogue, client, suiting, today);
+        Drafting.Drafted drafted = Drafting.drafted(catalogue, client, suiting, today);
+        Version version = drafted.version();
+        Told told = Told.of(drafted.composed());
         ArrayNode sessions = out.putArray("sessions");
         version.sessions()
                 .forEach((day, session) ->
-                        sessions.add(session(CaseWriter.plain(day).substring(0, 3), session)));
+                        sessions.add(session(CaseWriter.plain(day).substring(0, 3), session, told)));
         out.set("week", week(version));
+        out.set("givenUp", told.givenUp());
         ArrayNode leftOut = out.putArray("leftOut");
         version.leftOut()
                 .forEach(each -> leftOut.addObject()
@@ -65,26 +68,27 @@ public final class CaseProgram {
                         .set("reasons", CaseWriter.texts(each.reasons())));
     }
 
-    private ObjectNode session(String day, Session session) {
+    private ObjectNode session(String day, Session session, Told told) {
         ObjectNode node = JSON.objectNode();
         node.put("day", day);
         node.put("seconds", timing.session(session));
+        node.set("proof", told.proof());
         ArrayNode blocks = node.putArray("blocks");
-        session.blocks().forEach(block -> blocks.add(block(block)));
+        session.blocks().forEach(block -> blocks.add(block(block, told)));
         return node;
     }
 
-    private ObjectNode block(Block block) {
+    private ObjectNode block(Block block, Told told) {
         ObjectNode node = JSON.objectNode();
         node.put("kind", CaseWriter.plain(block.kind()));
         node.put("passes", block.passes());
         node.put("restSeconds", block.restSeconds());
         ArrayNode items = node.putArray("items");
-        block.items().forEach(item -> items.add(item(item)));
+        block.items().forEach(item -> items.add(item(item, told)));
         return node;
     }
 
-    private ObjectNode item(Item item) {
+    private ObjectNode item(Item item, Told told) {
         Variant variant = catalogue.variant(item.variant()).orElseThrow();
         ObjectNode node = JSON.objectNode();
         node.put("movement", item.movement());
@@ -102,6 +106,7 @@ public final class CaseProgram {
                 .put("repetitions", dose.repetitions())
                 .put("seconds", dose.seconds());
         node.put("seconds", timing.work(item));
+        told.why(item.movement(), node);
         node.set("demands", DemandTexts.write(demands.at(variant, item.share())));
         return node;
     }

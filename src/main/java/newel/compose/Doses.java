@@ -15,7 +15,7 @@ public final class Doses {
     /** @param fits whether this person's limits allow a dose; where they do not, it is the beginner's */
     static Dose of(Variant variant, Kind kind, Level level, Predicate<Dose> fits) {
         Dose dose = inSession(kind, range(variant.dose(), level));
-        return fits.test(dose) ? dose : beginner(variant, kind);
+        return level == Level.BEGINNER || fits.test(dose) ? dose : beginner(variant, kind);
     }
 
     /** The dose so far where it has the same form, but in nothing more than the new variant's beginner's dose. */

@@ -1,20 +1,70 @@
 package newel.compose;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import newel.catalogue.Purpose;
 import newel.catalogue.Purposes;
 
 /**
- * What the person wants of a session.
+ * What is wanted of a session.
  *
  * @param goals purposes of the goals, most wanted first
  * @param minutes the most that a session may take
+ * @param recent how often each movement was done of late, by id
+ * @param hand what the instructor has decided
+ * @param groups muscle groups that have to be worked
+ * @param hard muscle groups that may be worked hard; the others have had or will have hard work within 48 hours
  */
-public record Wish(List<Purposes> goals, int minutes, Level level) {
+public record Wish(
+        List<Purposes> goals,
+        int minutes,
+        Levels levels,
+        Map<String, Integer> recent,
+        Hand hand,
+        Set<Purpose> groups,
+        Set<Purpose> hard) {
+    private static final Set<Purpose> MUSCLES = muscles();
+
     public Wish {
         goals = List.copyOf(goals);
+        recent = Map.copyOf(recent);
+        groups = Set.copyOf(groups);
+        hard = Set.copyOf(hard);
     }
 
-    /** How well a movement serves the goals, 0 to 1; the first goal counts most. */
+    public static Wish of(List<Purposes> goals, int minutes, Levels levels) {
+        return new Wish(goals, minutes, levels, Map.of(), Hand.FREE, MUSCLES, MUSCLES);
+    }
+
+    private static Set<Purpose> muscles() {
+        Set<Purpose> muscles = EnumSet.allOf(Purpose.class);
+        muscles.removeIf(purpose -> !purpose.muscleGroup());
+        return Set.copyOf(muscles);
+    }
+
+    public Wish withHand(Hand other) {
+        return new Wish(goals, minutes, levels, recent, other, groups, hard);
+    }
+
+    public Wish withMinutes(int other) {
+        return new Wish(goals, other, levels, recent, hand, groups, hard);
+    }
+
+    public Wish withRecent(Map<String, Integer> other) {
+        return new Wish(goals, minutes, levels, other, hand, groups, hard);
+    }
+
+    public Wish withGroups(Set<Purpose> worked, Set<Purpose> workedHard) {
+        return new Wish(goals, minutes, levels, recent, hand, worked, workedHard);
+    }
+
+    int seconds() {
+        return 60 * minutes;
+    }
+
+    /** How well something serves the goals, 0 to 1; the first goal counts most. */
     double serves(Purposes purposes) {
         double sum = 0;
         double most = 0;

@@ -95,6 +95,12 @@ record Asked(
         return (int) Math.ceil(body.armsHigh() * setSeconds);
     }
 
+    /** As part of a sequence: who sits down in each repetition does not go on standing from the item before. */
+    Lasts lasts() {
+        boolean sits = anyGround(variant, Ground.SEAT_BACK) || anyGround(variant, Ground.SEAT_EDGE);
+        return new Lasts(sits ? 0 : standingSeconds, armsHighSeconds);
+    }
+
     boolean has(Trait trait) {
         return variant.traits().contains(trait);
     }

@@ -53,6 +53,10 @@ public final class Fitting {
                 .allMatch(bound -> Breaking.how(bound.limit(), asked).isEmpty());
     }
 
+    public Lasts lasts(Variant variant, Share share, Dose dose) {
+        return demands.asked(variant, share).with(dose).lasts();
+    }
+
     public List<Share> shares(Variant variant) {
         return demands.shares(variant);
     }

@@ -206,6 +206,32 @@ class CaseFileTest {
         }
     }
 
+    @Test
+    void a_session_carries_its_proof_and_each_item_its_runner_up() {
+        JsonNode session = new CaseProgram(CATALOGUE, DEMANDS)
+                .of(People.painfulShoulder(), People.TODAY)
+                .get("sessions")
+                .get(0);
+        JsonNode proof = session.get("proof");
+
+        assertTrue(proof.get("optimal").asBoolean());
+        assertEquals(proof.get("score").asInt(), proof.get("bound").asInt());
+        int counted = 0;
+        int runnersUp = 0;
+        for (JsonNode block : session.get("blocks")) {
+            for (JsonNode item : block.get("items")) {
+                for (JsonNode line : item.get("why")) {
+                    counted += line.get("points").asInt();
+                }
+                JsonNode next = item.get("runnerUp");
+                runnersUp += next.isNull() ? 0 : 1;
+                assertTrue(next.isNull() || next.get("behind").asInt() >= 0, item.toString());
+            }
+        }
+        assertTrue(runnersUp > 0, "some items have a runner-up");
+        assertTrue(counted >= proof.get("score").asInt(), "what counts, less what changes between items cost");
+    }
+
     private static Dose dose(JsonNode dose) {
         return new Dose(
                 dose.get("sets").asInt(),

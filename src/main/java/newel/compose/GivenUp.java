@@ -1,0 +1,15 @@
+package newel.compose;
+
+import java.util.List;
+
+/**
+ * A wish that could not be held.
+ *
+ * @param wish what was given up
+ * @param conflict the smallest set of wishes and limits found that cannot hold together; the wish is among them
+ */
+public record GivenUp(String wish, List<String> conflict) {
+    public GivenUp {
+        conflict = List.copyOf(conflict);
+    }
+}
