@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import newel.catalogue.Link;
 import newel.catalogue.Movement;
 import newel.catalogue.Variant;
@@ -14,6 +15,7 @@ import newel.catalogue.Variant;
 /** Shortest ways between a movement's variants along its links, in either direction. */
 final class Steps {
     private final Map<String, List<String>> neighbours = new LinkedHashMap<>();
+    private final Map<String, Map<String, List<String>>> ways = new ConcurrentHashMap<>();
 
     Steps(Movement movement) {
         movement.variants().forEach(variant -> neighbours.put(variant.id(), new ArrayList<>()));
@@ -25,8 +27,12 @@ final class Steps {
         }
     }
 
-    /** Ids from one variant to each other, both ends included, in breadth-first order. */
+    /** Ids from one variant to each other, both ends included, in breadth-first order; worked out once. */
     Map<String, List<String>> from(String start) {
+        return ways.computeIfAbsent(start, this::search);
+    }
+
+    private Map<String, List<String>> search(String start) {
         Map<String, List<String>> ways = new HashMap<>();
         ways.put(start, List.of(start));
         Deque<String> open = new ArrayDeque<>(List.of(start));

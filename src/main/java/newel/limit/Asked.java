@@ -75,6 +75,9 @@ record Asked(
 
     /** The same with another dose, which changes how long things last and nothing else. */
     Asked with(Dose dose) {
+        if (dose.equals(variant.dose().beginner())) {
+            return this;
+        }
         int setSeconds = setSeconds(variant, dose);
         return new Asked(
                 variant,

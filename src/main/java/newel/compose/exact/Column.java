@@ -13,6 +13,8 @@ final class Column {
 
     final int[] family;
     final long[] serving;
+    final int[] standing;
+    final int[] armsUp;
     /** The distinct states, as the problem numbers them. */
     final int[] states;
 
@@ -28,6 +30,8 @@ final class Column {
         state = new int[n];
         family = new int[n];
         serving = new long[n];
+        standing = new int[n];
+        armsUp = new int[n];
         states = kept.stream().mapToInt(Candidate::state).distinct().sorted().toArray();
         fresh = problem.slots().get(slot).fresh();
         pause = problem.slots().get(slot).pause();
@@ -43,6 +47,8 @@ final class Column {
             seconds[c] = grid(candidate.seconds());
             state[c] = java.util.Arrays.binarySearch(states, candidate.state());
             family[c] = families.index(candidate.family());
+            standing[c] = candidate.standing();
+            armsUp[c] = candidate.armsUp();
             serving[c] = Needs.serving(candidate.serves());
         }
     }

@@ -11,6 +11,9 @@ final class Shared {
     final int[] bit;
     /** The family of each bit. */
     final int[] family;
+
+    private final long[] low;
+    private final long[] high;
     /** Bits of the families that occur after slot s, the first 64 and the others. */
     final long[] laterLow;
 
@@ -35,8 +38,12 @@ final class Shared {
             throw new IllegalArgumentException(family.length + " families in two slots or more; at most " + MOST);
         }
         java.util.Arrays.fill(bit, -1);
+        low = new long[families];
+        high = new long[families];
         for (int b = 0; b < family.length; b++) {
             bit[family[b]] = b;
+            low[family[b]] = b < Long.SIZE ? 1L << b : 0;
+            high[family[b]] = b < Long.SIZE ? 0 : 1L << (b - Long.SIZE);
         }
         laterLow = new long[columns.length];
         laterHigh = new long[columns.length];
@@ -55,12 +62,10 @@ final class Shared {
     }
 
     long low(int f) {
-        int b = f == Families.NONE ? -1 : bit[f];
-        return b < 0 || b >= 64 ? 0 : 1L << b;
+        return f == Families.NONE ? 0 : low[f];
     }
 
     long high(int f) {
-        int b = f == Families.NONE ? -1 : bit[f];
-        return b < 64 ? 0 : 1L << (b - 64);
+        return f == Families.NONE ? 0 : high[f];
     }
 }
