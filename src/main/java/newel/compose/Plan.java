@@ -69,14 +69,14 @@ final class Plan {
         if (movements < LEAST_PER_ROUND) {
             return new Rounds(movements == 0 ? 0 : 1, (int) movements);
         }
-        Rounds best = new Rounds(1, LEAST_PER_ROUND);
+        Rounds best = null;
         for (int count = leastRounds(); count <= mostRounds() && (long) count * LEAST_PER_ROUND <= movements; count++) {
             for (int each = LEAST_PER_ROUND; each <= PER_ROUND && (long) count * each <= movements; each++) {
                 Rounds tried = new Rounds(count, each);
-                best = off(tried, balance) < off(best, balance) ? tried : best;
+                best = best == null || off(tried, balance) < off(best, balance) ? tried : best;
             }
         }
-        return best;
+        return best == null ? new Rounds(1, LEAST_PER_ROUND) : best;
     }
 
     private int off(Rounds rounds, int balance) {

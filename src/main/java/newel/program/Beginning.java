@@ -16,9 +16,9 @@ import newel.compose.Level;
  *
  * @param why a sentence for the version; empty when the measures changed nothing
  */
-record Beginning(Level level, String why) {
+public record Beginning(Level level, String why) {
 
-    static Beginning of(Client client, LocalDate day) {
+    public static Beginning of(Client client, LocalDate day) {
         StartingLevels levels = StartingLevels.of(client, day);
         Level asked = level(client.wishes().experience());
         Level begun = levels.whole().map(start -> moved(asked, start)).orElse(asked);

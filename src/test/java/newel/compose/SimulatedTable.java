@@ -7,8 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import newel.People;
 import newel.Shipped;
 import newel.client.Client;
+import newel.program.Beginning;
 import newel.program.Drafting;
 
 /** What comes out for many simulated clients. Times are of the processor, so that a busy machine counts less. */
@@ -28,7 +30,7 @@ final class SimulatedTable {
     private final Map<String, Integer> leftOut = new TreeMap<>();
 
     void add(long seed, Client client, Composer composer) {
-        Wish wish = Drafting.wish(client);
+        Wish wish = Drafting.wish(client, Beginning.of(client, People.TODAY).level());
         Suiting suiting = Shipped.suiting(client);
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Composed composed = composer.compose(wish, suiting);
