@@ -29,7 +29,10 @@ public record CutOff(
 
     /** As it stands in a practice that follows a working group. */
     CutOff following(Consensus group) {
+        if (of == null) {
+            return this;
+        }
         String only = of == group ? "" : "practices that follow the " + of.words();
-        return of == null ? this : new CutOff(rule, population, compare, flag, clear, only, of, easy, rows);
+        return new CutOff(rule, population, compare, flag, clear, only, of, easy, rows);
     }
 }
