@@ -180,8 +180,10 @@ class PracticePagesTest {
         keep(larkfield("practice-consensus", "asia"));
 
         String after = browser.get(measures).text("main");
-        assertTrue(before.contains("by the European working group") && !before.contains("by the Asian working group"));
-        assertTrue(after.contains("by the Asian working group") && !after.contains("by the European working group"));
+        assertTrue(before.contains("Not low by the European working group. Flagged under 27 kg"), before);
+        assertTrue(!before.contains("Asian working group"), before);
+        assertTrue(after.contains("Low strength by the Asian working group. Flagged under 28 kg"), after);
+        assertTrue(!after.contains("Not low by the European working group. Flagged"), after);
     }
 
     private static final Settings LARKFIELD = new Settings(
