@@ -18,7 +18,7 @@ import newel.compose.exact.Solver;
  * least, and solves again.
  */
 final class Holding {
-    private static final long SOLVING = Budget.INTERACTIVE;
+    private static final long SOLVING = 3 * Budget.INTERACTIVE;
     private static final long ONE_CHECK = Budget.INTERACTIVE / 8;
 
     /** A problem made of rules. */

@@ -22,6 +22,7 @@ final class SimulatedTable {
     private int withLess;
     private int refused;
     private int proved;
+    private final List<String> open = new ArrayList<>();
     private final List<String> broken = new ArrayList<>();
     private final List<Double> millis = new ArrayList<>();
     private final List<Double> millisOf25 = new ArrayList<>();
@@ -57,6 +58,14 @@ final class SimulatedTable {
             withLess++;
         }
         proved += made.proof().optimal() ? 1 : 0;
+        if (!made.proof().optimal()) {
+            open.add("seed %d, %d minutes, %d of at most %d"
+                    .formatted(
+                            seed,
+                            wish.minutes(),
+                            made.proof().score(),
+                            made.proof().bound()));
+        }
         SessionRules.broken(wish, suiting, made).forEach(rule -> broken.add("seed " + seed + ": " + rule));
         made.givenUp().forEach(each -> missed.merge(each.wish() + " | " + kinds(each.conflict()), 1, Integer::sum));
         made.leftOut().forEach(each -> leftOut.merge(each.movement(), 1, Integer::sum));
@@ -78,6 +87,7 @@ final class SimulatedTable {
                 whole, withLess, refused, proved);
         out.printf(
                 "broken rules %d %s%n", broken.size(), broken.stream().limit(10).toList());
+        out.println("not proved: " + open);
         times(out, "all, ms", millis);
         times(out, "25 minutes, ms", millisOf25);
         out.println("most often given up, and what stands against it:");

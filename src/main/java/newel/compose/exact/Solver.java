@@ -4,7 +4,7 @@ package newel.compose.exact;
 public final class Solver {
     private static final int ROOT_PASSES = 120;
     private static final int MORE_PASSES = 40;
-    private static final int FIRST_WIDTH = 256;
+    private static final int FIRST_WIDTH = 64;
     private static final int[] WIDTHS = {1_000, 8_000, 60_000};
 
     private final Problem problem;
