@@ -1,7 +1,12 @@
 /**
- * Puts movements in an order that fits the minutes. This first composer follows fixed rules in the shape that a beginners'
- * session has in practice (common practice): a warm-up, balance while fresh, two or three rounds of three or four movements
- * gone through twice, and a cool-down. What cannot be adapted to the person is named with its reasons. It does not search
- * for the best session and does not say that there is none better.
+ * Which movements, in which form and trim, in which order and with which dose, so that the minutes, the body, the home and
+ * the goals hold at once.
+ *
+ * <p>{@link newel.compose.Composer} writes a session as a small problem: places in order ({@code Plan}), for each the forms
+ * of this person that may stand there ({@code Pool}), rules that must hold ({@code Rule}, {@code PlaceRule}) and terms that
+ * score ({@code Term}); weights and their reasons are in {@code weights.yaml}, times in {@code timing.yaml}. {@link
+ * newel.compose.exact} solves it to proven optimality. Balance and rounds are chosen first, then the warm-up and cool-down
+ * that belong to them; what the proof covers is said in {@link newel.compose.Proof}. Wishes that cannot hold together are
+ * given up one by one, each with the smallest conflict found.
  */
 package newel.compose;
