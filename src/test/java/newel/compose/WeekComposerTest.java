@@ -17,6 +17,7 @@ import newel.catalogue.Kind;
 import newel.catalogue.Purpose;
 import newel.catalogue.Variant;
 import newel.client.Client;
+import newel.program.Beginning;
 import newel.program.Drafting;
 import org.junit.jupiter.api.Test;
 
@@ -89,7 +90,7 @@ class WeekComposerTest {
     @Test
     void every_session_of_a_week_keeps_every_rule() {
         for (Client person : People.all()) {
-            Wish wish = Drafting.wish(person);
+            Wish wish = Drafting.wish(person, Beginning.of(person, People.TODAY).level());
             Suiting suiting = Shipped.suiting(person);
             WEEKS.compose(wish, suiting, person.wishes().days())
                     .sessions()
@@ -122,6 +123,7 @@ class WeekComposerTest {
     }
 
     private static Week week(Client person, Set<DayOfWeek> days) {
-        return WEEKS.compose(Drafting.wish(person), Shipped.suiting(person), days);
+        return WEEKS.compose(
+                Drafting.wish(person, Beginning.of(person, People.TODAY).level()), Shipped.suiting(person), days);
     }
 }
