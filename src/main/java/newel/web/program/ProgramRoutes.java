@@ -71,14 +71,30 @@ public final class ProgramRoutes implements Routes {
         Optional<Program> program = stores.programs().of(client.id());
         if (program.isEmpty()) {
             Version first = Drafting.first(practice.catalogue(), client, suiting, practice.today());
-            stores.programs().begin(client.id(), first);
-            Note.leave(ctx, "Here is a first draft. Everything in it can be changed.");
+            if (!empty(ctx, first)) {
+                stores.programs().begin(client.id(), first);
+                Note.leave(ctx, "Here is a first draft. Everything in it can be changed.");
+            }
         } else {
             Version before = program.get().newest();
             Version next = Drafting.again(practice.catalogue(), client, suiting, practice.today(), before);
-            stores.programs().add(program.get().id(), next);
-            Note.leave(ctx, "Drafted anew. Version " + before.number() + " can still be read below.");
+            if (!empty(ctx, next)) {
+                stores.programs().add(program.get().id(), next);
+                Note.leave(ctx, "Drafted anew. Version " + before.number() + " can still be read below.");
+            }
         }
         ctx.redirect(Knowing.base(client));
+    }
+
+    /** A draft in which nothing could be put together is not kept. */
+    private static boolean empty(Context ctx, Version drafted) {
+        boolean empty = drafted.items().isEmpty();
+        if (empty) {
+            Note.leave(
+                    ctx,
+                    "Nothing was drafted: what fits does not come to a session. Give more minutes, more things at home, or"
+                            + " look again at the limits.");
+        }
+        return empty;
     }
 }
