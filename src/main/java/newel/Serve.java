@@ -14,6 +14,7 @@ import newel.catalogue.Catalogue;
 import newel.catalogue.Catalogues;
 import newel.client.Client;
 import newel.client.ClientId;
+import newel.compose.Composer;
 import newel.limit.Limitation;
 import newel.limit.VariantDemands;
 import newel.program.Drafting;
@@ -68,17 +69,17 @@ final class Serve {
         out.println("Newel is at http://127.0.0.1:" + server.port() + "/  (data in " + folder + ")");
     }
 
-    /** Judges every form for every client before anybody waits for it: what forms ask is worked out once and then kept. */
+    /** Judges every form for every client, and composes a little, before anybody waits for it. */
     private static void warm(Stores stores, Practice practice) {
         List<Client> clients = stores.clients().all().stream()
                 .flatMap(opened -> stores.clients().find(opened.id()).stream())
                 .toList();
-        Thread.ofPlatform()
-                .daemon()
-                .priority(Thread.MIN_PRIORITY)
-                .start(() -> clients.stream()
-                        .map(practice::suiting)
-                        .forEach(suiting -> practice.catalogue().variants().forEach(suiting::fit)));
+        Thread.ofPlatform().daemon().priority(Thread.MIN_PRIORITY).start(() -> {
+            clients.stream()
+                    .map(practice::suiting)
+                    .forEach(suiting -> practice.catalogue().variants().forEach(suiting::fit));
+            new Composer(practice.catalogue()).warmUp(practice.anybody());
+        });
     }
 
     /** The demo cast; those who may begin have a program already. */

@@ -15,6 +15,9 @@ public final class Composer {
     /** Longer than any session. */
     private static final int WITHOUT_END = 1 << 16;
 
+    private static final int WARM_UP_ROUNDS = 5;
+    private static final int WARM_UP_MINUTES = 25;
+
     private final Catalogue catalogue;
 
     public Composer(Catalogue catalogue) {
@@ -23,6 +26,15 @@ public final class Composer {
 
     public Composed compose(Wish wish, Suiting suiting) {
         return new Composing(wish, suiting).compose();
+    }
+
+    /** Composes for nobody, so that the first who waits does not wait for the machine to learn how. */
+    public void warmUp(Suiting suiting) {
+        for (int round = 0; round < WARM_UP_ROUNDS; round++) {
+            for (Level level : Level.values()) {
+                compose(Wish.of(List.of(), WARM_UP_MINUTES, Levels.all(level)), suiting);
+            }
+        }
     }
 
     /** One wish of one person on its way. */

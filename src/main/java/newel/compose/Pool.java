@@ -96,7 +96,7 @@ final class Pool {
         return dose.repetitions() == 0 && dose.seconds() > BURST.seconds() ? BURST : dose;
     }
 
-    private static Set<BlockKind> parts(Kind kind) {
+    static Set<BlockKind> parts(Kind kind) {
         return switch (kind) {
             case PULSE -> EnumSet.of(BlockKind.WARM_UP, BlockKind.ROUND);
             case MOBILITY -> EnumSet.of(BlockKind.WARM_UP, BlockKind.COOL_DOWN);

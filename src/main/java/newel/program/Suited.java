@@ -32,4 +32,9 @@ public final class Suited {
         Limits limits = Limits.of(client.limitations(), client.homeLimits(), screening);
         return new PersonSuiting(catalogue, adapting, fitting, limits, withheld);
     }
+
+    /** Somebody without any limit, whom nothing is known of. */
+    public Suiting anybody() {
+        return new PersonSuiting(catalogue, adapting, fitting, Limits.NONE, Map.of());
+    }
 }

@@ -101,6 +101,11 @@ public final class Practice {
         return LocalDate.now(clock);
     }
 
+    /** Somebody without any limit. */
+    public Suiting anybody() {
+        return suited.anybody();
+    }
+
     /** The limits of body, home and screening together. */
     public Suiting suiting(Client client) {
         Screening screening = screening(client);
