@@ -86,7 +86,8 @@ public final class Composer {
             List<Option> options = options(pool, rules, Set.of());
             Plan plan = new Plan(wish.minutes(), new Typical(options));
             Window window = plan.middleWindow();
-            return attempt(rules, Context.before(wish), plan.middle(), options, window.least(), window.most());
+            return attempt(
+                    rules, Context.before(wish), shaped(plan.middle(), rules), options, window.least(), window.most());
         }
 
         private Holding.Attempt ends(List<Rule> rules, Context context, List<Assembly.Chosen> taken, int gone) {

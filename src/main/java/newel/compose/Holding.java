@@ -21,6 +21,10 @@ final class Holding {
     private static final long SOLVING = 3 * Budget.INTERACTIVE;
     private static final long ONE_CHECK = Budget.INTERACTIVE / 8;
 
+    /** Where the budget ended before anything was found or ruled out. */
+    private static final List<String> UNDECIDED =
+            List.of("Whether it can be held was not decided within the work allowed");
+
     /** A problem made of rules. */
     record Attempt(Assembly assembly, Problem problem) {
         /** Whether there are enough movements for a wish, each by itself. */
@@ -64,7 +68,7 @@ final class Holding {
             if (cheapest == null || cheapest.price() == Rule.NEVER) {
                 return new Held(attempt, null, givenUp, words(conflict));
             }
-            givenUp.add(new GivenUp(cheapest.words(), words(conflict)));
+            givenUp.add(new GivenUp(cheapest.words(), conflict.isEmpty() ? UNDECIDED : words(conflict)));
             active.remove(cheapest);
             attempt = making.apply(active);
         }

@@ -8,6 +8,7 @@ import newel.Shipped;
 import newel.client.Client;
 import newel.compose.Composed;
 import newel.compose.Composer;
+import newel.compose.Level;
 import newel.compose.Suiting;
 import newel.compose.Wish;
 import newel.program.Drafting;
@@ -41,7 +42,7 @@ public class ComposeBench {
 
     public ComposeBench() {
         for (Client client : People.all()) {
-            asked.add(new Asked(Drafting.wish(client), Shipped.suiting(client)));
+            asked.add(new Asked(Drafting.wish(client, Level.BEGINNER), Shipped.suiting(client)));
         }
     }
 
