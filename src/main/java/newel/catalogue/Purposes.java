@@ -1,5 +1,7 @@
 package newel.catalogue;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
 
@@ -7,6 +9,12 @@ import java.util.Set;
 public record Purposes(Map<Purpose, Integer> weights, Set<Region> mobility) {
     /** A region counts as much as a secondary muscle group when purposes are compared (design choice). */
     public static final double REGION_WEIGHT = 1;
+
+    public Purposes {
+        EnumMap<Purpose, Integer> sorted = new EnumMap<>(Purpose.class);
+        sorted.putAll(weights);
+        weights = Collections.unmodifiableMap(sorted);
+    }
 
     public int weight(Purpose purpose) {
         return weights.getOrDefault(purpose, 0);

@@ -21,18 +21,49 @@ final class Assembly {
     private final List<Rule.Asked> asked;
     private final Changes changes;
     private final Ranks ranks;
+    private final Problem.Window window;
+    private final Endurance endurance;
     private final Map<String, Option> byId = new HashMap<>();
+    private Problem problem;
 
-    Assembly(Context context, List<Place> places, List<Option> options, List<Rule.Asked> asked) {
+    Assembly(
+            Context context,
+            List<Place> places,
+            List<Option> options,
+            List<Rule.Asked> asked,
+            Problem.Window window,
+            Endurance endurance) {
         this.context = context;
         this.places = places;
         this.options = options;
         this.asked = asked;
         this.changes = new Changes(places);
         this.ranks = new Ranks(options);
+        this.window = window;
+        this.endurance = endurance;
     }
 
-    Problem problem(Problem.Window window, Endurance endurance) {
+    /** Whether there are enough movements for a wish, each by itself. */
+    boolean served(Rule.Asked wish) {
+        return places.stream()
+                        .flatMap(place -> admitted(place).stream()
+                                .filter(option -> wish.serves().test(option, place.kind())))
+                        .map(option -> option.movement().id())
+                        .distinct()
+                        .limit(wish.least())
+                        .count()
+                >= wish.least();
+    }
+
+    /** Made when it is first asked for: of many wishes it is enough to know whether anything serves them. */
+    Problem problem() {
+        if (problem == null) {
+            problem = made();
+        }
+        return problem;
+    }
+
+    private Problem made() {
         List<Slot> slots = new ArrayList<>();
         for (Place place : places) {
             slots.add(new Slot(place.name(), candidates(place), place.first(), place.pause()));
@@ -81,9 +112,7 @@ final class Assembly {
         return new Candidate(
                 id,
                 option.movement().id(),
-                Term.all(context, place, option).values().stream()
-                        .mapToInt(Integer::intValue)
-                        .sum(),
+                Term.sum(context, place, option),
                 place.seconds(option),
                 changes.state(option.stance(), ranks.of(option, place.kind())),
                 serves(place, option),

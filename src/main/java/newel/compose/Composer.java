@@ -56,7 +56,7 @@ public final class Composer {
                 return new Composed.Refused(middle.refused());
             }
             List<Assembly.Chosen> chosen =
-                    middle.attempt().assembly().chosen(middle.answer().items());
+                    middle.assembly().chosen(middle.answer().items());
             Context context = Context.after(
                     wish, chosen.stream().map(Assembly.Chosen::option).toList());
             int gone = seconds(middle);
@@ -81,7 +81,7 @@ public final class Composer {
             return rules;
         }
 
-        private Holding.Attempt middle(List<Rule> rules) {
+        private Assembly middle(List<Rule> rules) {
             Pool pool = pool(lifted(rules));
             List<Option> options = options(pool, rules, Set.of());
             Plan plan = new Plan(wish.minutes(), new Typical(options));
@@ -90,7 +90,7 @@ public final class Composer {
                     rules, Context.before(wish), shaped(plan.middle(), rules), options, window.least(), window.most());
         }
 
-        private Holding.Attempt ends(List<Rule> rules, Context context, List<Assembly.Chosen> taken, int gone) {
+        private Assembly ends(List<Rule> rules, Context context, List<Assembly.Chosen> taken, int gone) {
             Pool pool = pool(lifted(rules));
             Set<String> used = new HashSet<>();
             taken.forEach(each -> used.add(each.option().movement().id()));
@@ -108,7 +108,7 @@ public final class Composer {
                     : places.stream().filter(Place::inLean).map(Place::lean).toList();
         }
 
-        private Holding.Attempt attempt(
+        private Assembly attempt(
                 List<Rule> rules, Context context, List<Place> places, List<Option> options, int least, int most) {
             boolean within = rules.stream().anyMatch(rule -> rule instanceof Rule.WithinMinutes);
             boolean filled = rules.stream().anyMatch(rule -> rule instanceof Rule.Filled);
@@ -116,11 +116,13 @@ public final class Composer {
                     .filter(rule -> rule instanceof Rule.Asked)
                     .map(rule -> (Rule.Asked) rule)
                     .toList();
-            Assembly assembly = new Assembly(context, places, options, asked);
-            Window window = new Window(filled ? least : 0, within ? most : WITHOUT_END);
-            return new Holding.Attempt(
-                    assembly,
-                    assembly.problem(window, suiting.without(lifted(rules)).endurance()));
+            return new Assembly(
+                    context,
+                    places,
+                    options,
+                    asked,
+                    new Window(filled ? least : 0, within ? most : WITHOUT_END),
+                    suiting.without(lifted(rules)).endurance());
         }
 
         /** The limitations that are looked away from to find out what stands in the way. */
@@ -152,7 +154,7 @@ public final class Composer {
         }
 
         private int seconds(Holding.Held held) {
-            return held.attempt().problem().seconds(held.answer().items());
+            return held.assembly().problem().seconds(held.answer().items());
         }
     }
 }

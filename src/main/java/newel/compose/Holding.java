@@ -6,11 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import newel.compose.exact.Answer;
 import newel.compose.exact.Budget;
-import newel.compose.exact.Candidate;
 import newel.compose.exact.Conflict;
-import newel.compose.exact.Demand;
 import newel.compose.exact.Feasibility;
-import newel.compose.exact.Problem;
 import newel.compose.exact.Solver;
 
 /**
@@ -25,35 +22,19 @@ final class Holding {
     private static final List<String> UNDECIDED =
             List.of("Whether it can be held was not decided within the work allowed");
 
-    /** A problem made of rules. */
-    record Attempt(Assembly assembly, Problem problem) {
-        /** Whether there are enough movements for a wish, each by itself. */
-        boolean served(Rule.Asked wish) {
-            int demand = problem.demands().indexOf(new Demand(wish.words(), wish.least()));
-            return problem.slots().stream()
-                            .flatMap(slot -> slot.candidates().stream())
-                            .filter(candidate -> (candidate.serves() >> demand & 1) == 1)
-                            .map(Candidate::family)
-                            .distinct()
-                            .limit(wish.least())
-                            .count()
-                    >= wish.least();
-        }
-    }
-
     /** @param answer nothing where it was refused */
-    record Held(Attempt attempt, Answer.Found answer, List<GivenUp> givenUp, List<String> refused) {}
+    record Held(Assembly assembly, Answer.Found answer, List<GivenUp> givenUp, List<String> refused) {}
 
-    private final Function<List<Rule>, Attempt> making;
+    private final Function<List<Rule>, Assembly> making;
     private final List<GivenUp> givenUp = new ArrayList<>();
 
-    Holding(Function<List<Rule>, Attempt> making) {
+    Holding(Function<List<Rule>, Assembly> making) {
         this.making = making;
     }
 
     Held hold(List<Rule> rules) {
         List<Rule> active = new ArrayList<>(rules);
-        Attempt attempt = making.apply(active);
+        Assembly attempt = making.apply(active);
         if (giveUpUnserved(attempt, active)) {
             attempt = making.apply(active);
         }
@@ -79,7 +60,7 @@ final class Holding {
     }
 
     /** What nothing that fits can serve is given up at once, without a search. */
-    private boolean giveUpUnserved(Attempt attempt, List<Rule> active) {
+    private boolean giveUpUnserved(Assembly attempt, List<Rule> active) {
         List<Rule> unserved = active.stream()
                 .filter(rule -> rule instanceof Rule.Asked asked && !attempt.served(asked))
                 .toList();

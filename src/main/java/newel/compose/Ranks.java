@@ -1,6 +1,7 @@
 package newel.compose;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,7 @@ final class Ranks {
             .thenComparing(option -> option.variant().effort(), Comparator.reverseOrder())
             .thenComparing(Option::id);
 
-    private final Map<String, Integer> ranks = new HashMap<>();
+    private final Map<BlockKind, Map<String, Integer>> ranks = new EnumMap<>(BlockKind.class);
 
     Ranks(List<Option> options) {
         rank(options, BlockKind.WARM_UP, RISING);
@@ -36,17 +37,15 @@ final class Ranks {
     }
 
     private void rank(List<Option> options, BlockKind part, Comparator<Option> order) {
+        Map<String, Integer> ofPart = new HashMap<>();
         options.stream()
                 .filter(option -> option.parts().contains(part))
                 .sorted(order)
-                .forEach(option -> ranks.put(key(option, part), ranks.size() + 1));
+                .forEach(option -> ofPart.put(option.id(), ofPart.size() + 1));
+        ranks.put(part, ofPart);
     }
 
     int of(Option option, BlockKind part) {
-        return ranks.getOrDefault(key(option, part), NONE);
-    }
-
-    private static String key(Option option, BlockKind part) {
-        return part + " " + option.id();
+        return ranks.getOrDefault(part, Map.of()).getOrDefault(option.id(), NONE);
     }
 }

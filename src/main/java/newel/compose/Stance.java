@@ -2,7 +2,6 @@ package newel.compose;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Collectors;
 import newel.catalogue.Kit;
 import newel.catalogue.Position;
 import newel.catalogue.Purpose;
@@ -33,11 +32,14 @@ record Stance(Posture posture, Set<Kit> place, Set<Kit> inHand, Set<Purpose> mai
                 mains.add(purpose);
             }
         }
-        return new Stance(posture(variant.position()), of(variant, PLACES), of(variant, THINGS), Set.copyOf(mains));
+        return new Stance(posture(variant.position()), of(variant, PLACES), of(variant, THINGS), mains);
     }
 
     private static Set<Kit> of(Variant variant, Set<Kit> which) {
-        return variant.kit().stream().filter(which::contains).collect(Collectors.toUnmodifiableSet());
+        EnumSet<Kit> kit = EnumSet.noneOf(Kit.class);
+        kit.addAll(which);
+        kit.retainAll(variant.kit());
+        return kit;
     }
 
     private static Posture posture(Position position) {

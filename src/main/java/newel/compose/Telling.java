@@ -50,8 +50,7 @@ final class Telling {
         List<Block> blocks = new ArrayList<>();
         List<Item> items = new ArrayList<>();
         Place part = null;
-        for (Assembly.Chosen chosen :
-                held.attempt().assembly().chosen(held.answer().items())) {
+        for (Assembly.Chosen chosen : held.assembly().chosen(held.answer().items())) {
             if (part != null && chosen.place().block() != part.block()) {
                 blocks.add(block(part, items));
                 items.clear();
@@ -70,9 +69,9 @@ final class Telling {
     }
 
     private static List<Why> whys(Holding.Held held) {
-        Assembly assembly = held.attempt().assembly();
+        Assembly assembly = held.assembly();
         RunnerUp.Search search =
-                new RunnerUp.Search(held.attempt().problem(), held.answer().items());
+                new RunnerUp.Search(held.assembly().problem(), held.answer().items());
         return assembly.chosen(held.answer().items()).stream()
                 .map(chosen -> why(assembly, chosen, search.in(chosen.slot())))
                 .toList();

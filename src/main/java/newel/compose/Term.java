@@ -58,6 +58,14 @@ enum Term {
         return (int) Math.round(weight.points() * measure.of(context, place, option));
     }
 
+    static int sum(Context context, Place place, Option option) {
+        int sum = 0;
+        for (Term term : values()) {
+            sum += term.points(context, place, option);
+        }
+        return sum;
+    }
+
     /** Every term that counts for something. */
     static Map<Term, Integer> all(Context context, Place place, Option option) {
         Map<Term, Integer> points = new EnumMap<>(Term.class);

@@ -21,7 +21,9 @@ public enum Weight {
     TAKE_UP("takeUp"),
     SAME_MUSCLES("sameMuscles");
 
-    private static final Map<Weight, JsonNode> ENTRIES = read();
+    private record Entry(int points, String why) {}
+
+    private static final Map<Weight, Entry> ENTRIES = read();
 
     private final String key;
 
@@ -29,24 +31,26 @@ public enum Weight {
         this.key = key;
     }
 
-    private static Map<Weight, JsonNode> read() {
+    private static Map<Weight, Entry> read() {
         JsonNode file = Costs.read("weights.yaml");
-        Map<Weight, JsonNode> entries = new EnumMap<>(Weight.class);
+        Map<Weight, Entry> entries = new EnumMap<>(Weight.class);
         for (Weight weight : values()) {
             JsonNode entry = file.path(weight.key);
             if (!entry.path("points").isInt() || entry.path("why").asText().isBlank()) {
                 throw new IllegalStateException("weights.yaml: " + weight.key + " has no points or no reason");
             }
-            entries.put(weight, entry);
+            entries.put(
+                    weight,
+                    new Entry(entry.path("points").asInt(), entry.path("why").asText()));
         }
         return entries;
     }
 
     int points() {
-        return ENTRIES.get(this).path("points").asInt();
+        return ENTRIES.get(this).points();
     }
 
     public String why() {
-        return ENTRIES.get(this).path("why").asText();
+        return ENTRIES.get(this).why();
     }
 }
