@@ -17,8 +17,6 @@ import newel.client.ClientId;
 import newel.compose.Composer;
 import newel.limit.Limitation;
 import newel.limit.VariantDemands;
-import newel.program.Drafting;
-import newel.program.Version;
 import newel.screen.Permission;
 import newel.store.Database;
 import newel.store.Ids;
@@ -89,8 +87,10 @@ final class Serve {
             ClientId id = stores.clients().add(withIds(client));
             Client kept = stores.clients().find(id).orElseThrow();
             if (practice.screening(kept).permission() == Permission.START) {
-                Version first = Drafting.first(practice.catalogue(), kept, practice.suiting(kept), practice.today());
-                stores.programs().begin(id, first);
+                practice.drafting(kept)
+                        .first()
+                        .made()
+                        .ifPresent(first -> stores.programs().begin(id, first));
             }
         }
     }

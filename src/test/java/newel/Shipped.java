@@ -9,7 +9,9 @@ import newel.compose.Suiting;
 import newel.limit.Fitting;
 import newel.limit.Presets;
 import newel.limit.VariantDemands;
+import newel.program.Drafting;
 import newel.program.Suited;
+import newel.program.Version;
 import newel.screen.Screening;
 
 /** What is shipped, read once for all tests. */
@@ -28,6 +30,14 @@ public final class Shipped {
     public static Suiting suiting(Client client) {
         Screening screening = Screening.of(client);
         return new Suited(CATALOGUE, DEMANDS).to(client, screening.limits(), screening.withheld());
+    }
+
+    /** The first program of a client for whom one can be made. */
+    public static Version drafted(Client client) {
+        return new Drafting(CATALOGUE, client, suiting(client), People.TODAY)
+                .first()
+                .made()
+                .orElseThrow();
     }
 
     private Shipped() {}

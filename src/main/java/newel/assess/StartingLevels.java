@@ -34,9 +34,6 @@ public record StartingLevels(Map<Purpose, StartingLevel> byPurpose, Map<Region, 
 
     private static final int WEEKS_FRESH = 26;
 
-    /** What the tests that a home has room for can speak of; only all of them together raise a whole program. */
-    private static final Set<Purpose> SPOKEN_OF = Set.of(Purpose.LEGS, Purpose.ARMS, Purpose.PULSE);
-
     /** What one result says. */
     private record Said(Start start, Finding finding) {}
 
@@ -115,36 +112,5 @@ public record StartingLevels(Map<Purpose, StartingLevel> byPurpose, Map<Region, 
 
     public Optional<StartingLevel> of(Region region) {
         return Optional.ofNullable(byRegion.get(region));
-    }
-
-    /**
-     * One level for a whole program, for a composer that knows only one: easy as soon as one purpose is; further only when
-     * legs, arms and pulse all are; usual when neither; empty when no purpose was measured. Regions do not count.
-     */
-    public Optional<Start> whole() {
-        if (byPurpose.isEmpty()) {
-            return Optional.empty();
-        }
-        if (byPurpose.values().stream().anyMatch(level -> level.start() == Start.EASY)) {
-            return Optional.of(Start.EASY);
-        }
-        boolean further = SPOKEN_OF.stream()
-                .allMatch(purpose -> of(purpose)
-                        .filter(level -> level.start() == Start.FURTHER)
-                        .isPresent());
-        return Optional.of(further ? Start.FURTHER : Start.USUAL);
-    }
-
-    /** The results behind {@link #whole()}, each once, as sentences. */
-    public List<String> because() {
-        Optional<Start> whole = whole();
-        return byPurpose.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(Map.Entry::getValue)
-                .filter(level -> whole.filter(start -> start == level.start()).isPresent())
-                .flatMap(level -> level.because().stream())
-                .map(Finding::text)
-                .distinct()
-                .toList();
     }
 }

@@ -4,20 +4,25 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.List;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Dose;
 import newel.catalogue.Purpose;
 import newel.catalogue.Variant;
 import newel.client.Client;
+import newel.compose.Activity;
 import newel.compose.Block;
+import newel.compose.Composed;
 import newel.compose.Item;
+import newel.compose.LeftOut;
+import newel.compose.Reached;
 import newel.compose.Session;
 import newel.compose.Suiting;
 import newel.compose.Timing;
 import newel.limit.VariantDemands;
+import newel.program.Drafted;
 import newel.program.Drafting;
 import newel.program.Suited;
-import newel.program.Version;
 import newel.screen.Choices;
 import newel.screen.Permission;
 import newel.screen.Screening;
@@ -52,20 +57,39 @@ public final class CaseProgram {
 
     private void program(ObjectNode out, Client client, Screening screening, LocalDate today) {
         Suiting suiting = suited.to(client, screening.limits(), screening.withheld());
-        Drafting.Drafted drafted = Drafting.drafted(catalogue, client, suiting, today);
-        Version version = drafted.version();
-        Told told = Told.of(drafted.composed());
         ArrayNode sessions = out.putArray("sessions");
-        version.sessions()
-                .forEach((day, session) ->
-                        sessions.add(session(CaseWriter.plain(day).substring(0, 3), session, told)));
-        out.set("week", week(version));
-        out.set("givenUp", told.givenUp());
+        switch (new Drafting(catalogue, client, suiting, today).first()) {
+            case Drafted.Made made -> {
+                week(out, sessions, made);
+                leftOut(out, made.version().leftOut());
+            }
+            case Drafted.Refused refused -> {
+                ObjectNode given = out.putArray("givenUp").addObject();
+                given.put("wish", "A session").set("conflict", CaseWriter.texts(refused.conflict()));
+                leftOut(out, List.of());
+            }
+        }
+    }
+
+    /** A day that could not be composed has no session and is named under what was given up. */
+    private void week(ObjectNode out, ArrayNode sessions, Drafted.Made made) {
+        ArrayNode givenUp = JSON.arrayNode();
+        made.week().days().forEach((day, composed) -> {
+            String name = CaseWriter.plain(day).substring(0, 3);
+            Told told = Told.of(composed);
+            if (composed instanceof Composed.Made one) {
+                sessions.add(session(name, one.session(), told));
+            }
+            told.givenUp(name, givenUp);
+        });
+        out.set("week", week(made.week().reached()));
+        out.set("givenUp", givenUp);
+    }
+
+    private static void leftOut(ObjectNode out, List<LeftOut> all) {
         ArrayNode leftOut = out.putArray("leftOut");
-        version.leftOut()
-                .forEach(each -> leftOut.addObject()
-                        .put("movement", each.movement())
-                        .set("reasons", CaseWriter.texts(each.reasons())));
+        all.forEach(each ->
+                leftOut.addObject().put("movement", each.movement()).set("reasons", CaseWriter.texts(each.reasons())));
     }
 
     private ObjectNode session(String day, Session session, Told told) {
@@ -111,22 +135,20 @@ public final class CaseProgram {
         return node;
     }
 
-    /** On how many days each group is worked as a main group of an item. */
-    private ObjectNode week(Version version) {
+    /** On how many days each group is worked and balance is; what falls short of the guideline; minutes beside it. */
+    private static ObjectNode week(Reached reached) {
         ObjectNode node = JSON.objectNode();
         for (Purpose purpose : Purpose.values()) {
-            node.put(
-                    CaseWriter.plain(purpose),
-                    version.sessions().values().stream()
-                            .filter(session -> works(session, purpose))
-                            .count());
+            if (purpose != Purpose.PULSE) {
+                node.put(CaseWriter.plain(purpose), reached.days(purpose));
+            }
         }
+        node.set("shortOf", CaseWriter.texts(reached.shortOf()));
+        node.putObject("activity")
+                .put("moderateMinutes", reached.activity().moderateMinutes())
+                .put("allMinutes", reached.activity().allMinutes())
+                .put("guidelineMinutes", reached.activity().guidelineMinutes())
+                .put("estimate", Activity.ESTIMATE);
         return node;
-    }
-
-    private boolean works(Session session, Purpose purpose) {
-        return session.items()
-                .map(item -> catalogue.variant(item.variant()).orElseThrow())
-                .anyMatch(variant -> variant.purposes().weight(purpose) >= 2);
     }
 }

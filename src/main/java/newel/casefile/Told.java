@@ -41,11 +41,11 @@ final class Told {
                 .put("bound", proof.bound());
     }
 
-    ArrayNode givenUp() {
-        ArrayNode list = JSON.arrayNode();
-        givenUp.forEach(
-                each -> list.addObject().put("wish", each.wish()).set("conflict", CaseWriter.texts(each.conflict())));
-        return list;
+    void givenUp(String day, ArrayNode into) {
+        givenUp.forEach(each -> into.addObject()
+                .put("day", day)
+                .put("wish", each.wish())
+                .set("conflict", CaseWriter.texts(each.conflict())));
     }
 
     /** What counted for an item, and the runner-up for its place where there is one. */

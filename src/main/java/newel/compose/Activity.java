@@ -21,7 +21,7 @@ public record Activity(int moderateMinutes, int allMinutes, int guidelineMinutes
     private static final JsonNode FILE = Costs.read("activity.yaml");
     private static final double MODERATE = FILE.path("moderate").path("met").asDouble();
 
-    static Activity of(Catalogue catalogue, Collection<Session> sessions) {
+    public static Activity of(Catalogue catalogue, Collection<Session> sessions) {
         double moderate = 0;
         double all = 0;
         for (Session session : sessions) {

@@ -47,4 +47,17 @@ public record Hand(Map<Item, BlockKind> kept, Set<String> pinned, Set<String> ba
     public Hand wantingMoreOf(Set<Purpose> purposes) {
         return new Hand(kept, pinned, banned, purposes);
     }
+
+    /** What she kept in a session, beside what is decided here; what is to stay out is not kept. */
+    public Hand keeping(Session session) {
+        Map<Item, BlockKind> keeps = new LinkedHashMap<>(in(session).kept());
+        keeps.keySet().removeIf(item -> banned.contains(item.movement()));
+        return new Hand(keeps, pinned, banned, moreOf);
+    }
+
+    /** Whether a movement is to stay in it. */
+    boolean holds(String movement) {
+        return pinned.contains(movement)
+                || kept.keySet().stream().anyMatch(item -> item.movement().equals(movement));
+    }
 }

@@ -29,4 +29,9 @@ public record Item(
     public Item withDose(Dose changed) {
         return new Item(movement, variant, share, changed, how, path, why, override);
     }
+
+    /** The same, as the instructor's own choice. */
+    public Item chosen() {
+        return new Item(movement, variant, share, dose, How.CHOSEN, List.of(), why, override);
+    }
 }

@@ -5,28 +5,42 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import newel.catalogue.Purpose;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A week of sessions.
  *
- * @param sessions by day
- * @param worked by group, on how many days an item strengthens it
- * @param balanceDays days with balance work
- * @param strengthDays days with strength work
- * @param activity what it comes to against the guideline on activity
- * @param shortOf what of the guideline the week does not reach, each with why, as sentences
+ * @param days what composing comes to, by day
+ * @param reached what the sessions come to beside the guideline
  */
-public record Week(
-        Map<DayOfWeek, Composed> sessions,
-        Map<Purpose, Integer> worked,
-        int balanceDays,
-        int strengthDays,
-        Activity activity,
-        List<String> shortOf) {
+public record Week(Map<DayOfWeek, Composed> days, Reached reached) {
     public Week {
-        sessions = Collections.unmodifiableMap(new EnumMap<>(sessions));
-        worked = Map.copyOf(worked);
-        shortOf = List.copyOf(shortOf);
+        days = Collections.unmodifiableMap(new EnumMap<>(days));
+    }
+
+    /** By day, where one could be made. */
+    public SortedMap<DayOfWeek, Composed.Made> made() {
+        return made(days);
+    }
+
+    static SortedMap<DayOfWeek, Composed.Made> made(Map<DayOfWeek, Composed> days) {
+        SortedMap<DayOfWeek, Composed.Made> all = new TreeMap<>();
+        days.forEach((day, composed) -> {
+            if (composed instanceof Composed.Made made) {
+                all.put(day, made);
+            }
+        });
+        return all;
+    }
+
+    /** What cannot hold together on the first day for which nothing can be made; none when there is no such day. */
+    public List<String> conflict() {
+        return days.values().stream()
+                .flatMap(composed -> composed instanceof Composed.Refused refused
+                        ? java.util.stream.Stream.of(refused.conflict())
+                        : java.util.stream.Stream.empty())
+                .findFirst()
+                .orElse(List.of());
     }
 }

@@ -97,7 +97,8 @@ public final class Editing {
             return new Edit.Refused("This is too much: %s Choose less.".formatted(text(broken)));
         }
         return new Edit.Made(
-                session.map(items -> replaced(items, movement, before.withDose(dose))),
+                session.map(
+                        items -> replaced(items, movement, before.withDose(dose).chosen())),
                 "Changed the dose of " + name(before) + ".");
     }
 

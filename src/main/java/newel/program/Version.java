@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import newel.compose.Item;
 import newel.compose.LeftOut;
 import newel.compose.Session;
@@ -23,7 +24,12 @@ import newel.compose.Session;
  * @param sessions what is done on which day of the week, Monday first; never none
  */
 public record Version(
-        int number, LocalDate made, String reason, SortedMap<DayOfWeek, Session> sessions, List<LeftOut> leftOut) {
+        int number,
+        LocalDate made,
+        String reason,
+        SortedMap<DayOfWeek, Session> sessions,
+        List<LeftOut> leftOut,
+        Origin origin) {
     public Version {
         sessions = Collections.unmodifiableSortedMap(new TreeMap<>(sessions));
         leftOut = List.copyOf(leftOut);
@@ -79,13 +85,28 @@ public record Version(
                 .toList();
     }
 
+    /** After a change by the instructor's hand, which composing again leaves as it is. */
     public Version next(LocalDate day, String why, SortedMap<DayOfWeek, Session> changed) {
-        return new Version(number + 1, day, why, changed, leftOut);
+        Origin after = origin.afterHand(movements(sessions), movements(changed));
+        return new Version(number + 1, day, why, changed, leftOut, after);
     }
 
+    private static Set<String> movements(SortedMap<DayOfWeek, Session> sessions) {
+        return sessions.values().stream()
+                .flatMap(Session::items)
+                .map(Item::movement)
+                .collect(Collectors.toSet());
+    }
+
+    /** After a change that limits asked for. */
     public Version next(LocalDate day, String why, UnaryOperator<Session> change, List<LeftOut> nowLeftOut) {
         SortedMap<DayOfWeek, Session> changed = new TreeMap<>();
         sessions.forEach((each, session) -> changed.put(each, change.apply(session)));
-        return new Version(number + 1, day, why, changed, nowLeftOut);
+        return new Version(number + 1, day, why, changed, nowLeftOut, origin.afterChange());
+    }
+
+    /** The same as this one, as the next after another. */
+    public Version again(Version newest, LocalDate day) {
+        return new Version(newest.number + 1, day, "As version " + number + " was.", sessions, leftOut, origin);
     }
 }

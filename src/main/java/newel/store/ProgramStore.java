@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import newel.client.ClientId;
 import newel.compose.LeftOut;
 import newel.compose.Session;
+import newel.program.Origin;
 import newel.program.Program;
 import newel.program.ProgramId;
 import newel.program.Version;
@@ -24,11 +25,20 @@ public final class ProgramStore {
      * The parts of a version that are kept as one text.
      *
      * @param days days of one and the same session; versions of before 26 November 2026 have it, later ones have sessions
+     * @param origin none in versions of before 26 November 2026
      */
     private record Content(
-            Set<DayOfWeek> days, Session session, SortedMap<DayOfWeek, Session> sessions, List<LeftOut> leftOut) {
+            Set<DayOfWeek> days,
+            Session session,
+            SortedMap<DayOfWeek, Session> sessions,
+            List<LeftOut> leftOut,
+            Origin origin) {
         Content(Version version) {
-            this(null, null, version.sessions(), version.leftOut());
+            this(null, null, version.sessions(), version.leftOut(), version.origin());
+        }
+
+        Origin known() {
+            return origin == null ? Origin.UNKNOWN : origin;
         }
 
         SortedMap<DayOfWeek, Session> week() {
@@ -117,6 +127,7 @@ public final class ProgramStore {
                 LocalDate.parse(row.getString("made_on")),
                 row.getString("reason"),
                 content.week(),
-                content.leftOut());
+                content.leftOut(),
+                content.known());
     }
 }

@@ -13,6 +13,7 @@ import newel.compose.Suiting;
 import newel.limit.Limit;
 import newel.limit.Presets;
 import newel.limit.VariantDemands;
+import newel.program.Drafting;
 import newel.program.Suited;
 import newel.screen.Choices;
 import newel.screen.Intensity;
@@ -104,6 +105,10 @@ public final class Practice {
     /** Somebody without any limit. */
     public Suiting anybody() {
         return suited.anybody();
+    }
+
+    public Drafting drafting(Client client) {
+        return new Drafting(catalogue, client, suiting(client), today());
     }
 
     /** The limits of body, home and screening together. */

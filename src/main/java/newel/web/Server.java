@@ -20,9 +20,11 @@ import newel.web.movement.DrawingRoutes;
 import newel.web.movement.MovementRoutes;
 import newel.web.pain.PainRoutes;
 import newel.web.practice.PracticeRoutes;
+import newel.web.program.BriefRoutes;
 import newel.web.program.ChangesRoutes;
 import newel.web.program.ItemRoutes;
 import newel.web.program.ProgramRoutes;
+import newel.web.program.ReturnRoutes;
 import newel.web.program.SwapRoutes;
 import newel.web.referral.ReferralRoutes;
 import newel.web.referral.ReplyRoutes;
@@ -74,6 +76,8 @@ public final class Server implements AutoCloseable {
                 new ChangesRoutes(pages, stores, practice),
                 new ProgramRoutes(pages, stores, practice),
                 new ItemRoutes(pages, stores, practice),
+                new BriefRoutes(pages, stores, practice),
+                new ReturnRoutes(stores, practice),
                 new SwapRoutes(pages, stores, practice),
                 new HandoutRoutes(pages, stores, practice),
                 new PracticeRoutes(pages, stores),

@@ -162,7 +162,6 @@ class CourseTest {
 
         assertEquals(Start.EASY, levels.of(Region.SHOULDER).orElseThrow().start());
         assertEquals(Map.of(), levels.byPurpose());
-        assertEquals(Optional.empty(), levels.whole());
     }
 
     @Test
@@ -184,20 +183,6 @@ class CourseTest {
         assertEquals(Start.USUAL, legs(new Measured(Measure.CHAIR_STAND_30S, 20, old)));
         assertEquals(Start.EASY, legs(new Measured(Measure.CHAIR_STAND_30S, 5, old)));
         assertEquals(Start.FURTHER, legs(new Measured(Measure.CHAIR_STAND_30S, 20, People.TODAY.minusWeeks(26))));
-    }
-
-    @Test
-    void a_whole_program_begins_further_only_when_legs_arms_and_pulse_all_do() {
-        Measured legs = new Measured(Measure.CHAIR_STAND_30S, 18, DAY);
-        Measured arms = new Measured(Measure.ARM_CURL_30S, 20, DAY);
-        Measured pulse = new Measured(Measure.STEP_2MIN, 120, DAY);
-
-        assertEquals(Optional.of(Start.FURTHER), levels(legs, arms, pulse).whole());
-        assertEquals(Optional.of(Start.USUAL), levels(legs, arms).whole());
-        assertEquals(
-                Optional.of(Start.EASY),
-                levels(legs, arms, pulse, new Measured(Measure.UP_AND_GO_3M, 12, DAY))
-                        .whole());
     }
 
     private static Start legs(Measured measured) {

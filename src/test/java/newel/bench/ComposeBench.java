@@ -9,6 +9,7 @@ import newel.client.Client;
 import newel.compose.Composed;
 import newel.compose.Composer;
 import newel.compose.Level;
+import newel.compose.Levels;
 import newel.compose.Suiting;
 import newel.compose.Wish;
 import newel.program.Drafting;
@@ -42,7 +43,7 @@ public class ComposeBench {
 
     public ComposeBench() {
         for (Client client : People.all()) {
-            asked.add(new Asked(Drafting.wish(client, Level.BEGINNER), Shipped.suiting(client)));
+            asked.add(new Asked(Drafting.wish(client, Levels.all(Level.BEGINNER)), Shipped.suiting(client)));
         }
     }
 

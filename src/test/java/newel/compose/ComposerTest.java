@@ -18,7 +18,6 @@ import newel.client.Wishes;
 import newel.limit.Limitation;
 import newel.limit.Preset;
 import newel.limit.Sided;
-import newel.program.Drafting;
 import newel.program.Version;
 import newel.screen.Screening;
 import org.junit.jupiter.api.Test;
@@ -245,6 +244,6 @@ class ComposerTest {
                 c.vitals(),
                 c.measures(),
                 c.limitations());
-        return Drafting.first(CATALOGUE, wishing, Shipped.suiting(wishing), People.TODAY);
+        return Shipped.drafted(wishing);
     }
 }

@@ -98,7 +98,7 @@ class HandTest {
     @Test
     void a_wish_that_cannot_be_is_given_up_and_told_with_what_stands_against_it() {
         Client person = People.cannotStand();
-        Wish wish = Drafting.wish(person, Level.BEGINNER)
+        Wish wish = Drafting.wish(person, Levels.all(Level.BEGINNER))
                 .withMinutes(25)
                 .withHand(Hand.FREE.pinning(Set.of("suitcase-carry")));
         Composed.Made made = assertInstanceOf(Composed.Made.class, COMPOSER.compose(wish, Shipped.suiting(person)));
@@ -159,7 +159,7 @@ class HandTest {
     }
 
     private static Wish wish() {
-        return Drafting.wish(PERSON, Level.BEGINNER).withMinutes(25);
+        return Drafting.wish(PERSON, Levels.all(Level.BEGINNER)).withMinutes(25);
     }
 
     private static Composed.Made made(Hand hand) {

@@ -31,7 +31,7 @@ final class SimulatedTable {
     private final Map<String, Integer> leftOut = new TreeMap<>();
 
     void add(long seed, Client client, Composer composer) {
-        Wish wish = Drafting.wish(client, Beginning.of(client, People.TODAY).level());
+        Wish wish = Drafting.wish(client, Beginning.of(client, People.TODAY).levels());
         Suiting suiting = Shipped.suiting(client);
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Composed composed = composer.compose(wish, suiting);

@@ -11,6 +11,8 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Kind;
@@ -28,16 +30,16 @@ class WeekComposerTest {
     void three_days_apart_reach_the_guideline_on_strength_and_balance() {
         Week week = week(People.painfulShoulder(), EnumSet.of(MONDAY, WEDNESDAY, FRIDAY));
 
-        assertEquals(List.of(), week.shortOf());
-        assertEquals(3, week.balanceDays());
-        week.worked().forEach((group, days) -> assertTrue(days >= 2, group + " on " + days));
+        assertEquals(List.of(), week.reached().shortOf());
+        assertEquals(3, week.reached().days(Purpose.BALANCE));
+        week.reached().sets().forEach((group, on) -> assertTrue(on.size() >= 2, group + " on " + on));
     }
 
     @Test
     void one_day_alone_says_what_it_cannot_reach() {
         Week week = week(People.painfulShoulder(), EnumSet.of(TUESDAY));
 
-        assertTrue(week.shortOf().contains("Balance on 1 of at least 3 days, because there are only 1."));
+        assertTrue(week.reached().shortOf().contains("Balance on 1 of at least 3 days, because there are only 1."));
     }
 
     @Test
@@ -59,7 +61,7 @@ class WeekComposerTest {
     }
 
     private static boolean worksHard(Week week, DayOfWeek day, Purpose group) {
-        return week.sessions().get(day) instanceof Composed.Made made
+        return week.days().get(day) instanceof Composed.Made made
                 && made.session()
                         .items()
                         .map(item -> Shipped.variant(item.variant()))
@@ -83,17 +85,17 @@ class WeekComposerTest {
     }
 
     private static Set<String> movements(Week week, DayOfWeek day) {
-        Composed.Made made = (Composed.Made) week.sessions().get(day);
+        Composed.Made made = (Composed.Made) week.days().get(day);
         return new HashSet<>(made.session().items().map(Item::movement).toList());
     }
 
     @Test
     void every_session_of_a_week_keeps_every_rule() {
         for (Client person : People.all()) {
-            Wish wish = Drafting.wish(person, Beginning.of(person, People.TODAY).level());
+            Wish wish = Drafting.wish(person, Beginning.of(person, People.TODAY).levels());
             Suiting suiting = Shipped.suiting(person);
-            WEEKS.compose(wish, suiting, person.wishes().days())
-                    .sessions()
+            WEEKS.compose(wish, suiting, free(person.wishes().days()))
+                    .days()
                     .forEach((day, composed) -> assertEquals(
                             List.of(),
                             SessionRules.broken(wish, suiting, (Composed.Made) composed),
@@ -116,6 +118,7 @@ class WeekComposerTest {
     @Test
     void activity_is_counted_against_the_guideline_and_is_less_than_all_moving() {
         Activity activity = week(People.fitAndBored(), EnumSet.of(MONDAY, WEDNESDAY, FRIDAY))
+                .reached()
                 .activity();
 
         assertEquals(150, activity.guidelineMinutes());
@@ -124,6 +127,14 @@ class WeekComposerTest {
 
     private static Week week(Client person, Set<DayOfWeek> days) {
         return WEEKS.compose(
-                Drafting.wish(person, Beginning.of(person, People.TODAY).level()), Shipped.suiting(person), days);
+                Drafting.wish(person, Beginning.of(person, People.TODAY).levels()),
+                Shipped.suiting(person),
+                free(days));
+    }
+
+    private static SortedMap<DayOfWeek, Hand> free(Set<DayOfWeek> days) {
+        SortedMap<DayOfWeek, Hand> hands = new TreeMap<>();
+        days.forEach(day -> hands.put(day, Hand.FREE));
+        return hands;
     }
 }

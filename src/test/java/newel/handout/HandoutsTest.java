@@ -13,7 +13,6 @@ import newel.catalogue.Reading;
 import newel.catalogue.Sides;
 import newel.client.Client;
 import newel.limit.Share;
-import newel.program.Drafting;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -109,7 +108,6 @@ class HandoutsTest {
     }
 
     private static Handout handout(Client person) {
-        return new Handouts(CATALOGUE)
-                .write(person, Drafting.first(CATALOGUE, person, Shipped.suiting(person), People.TODAY));
+        return new Handouts(CATALOGUE).write(person, Shipped.drafted(person));
     }
 }

@@ -32,8 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The instructor changes the program of somebody who cannot stand. */
 class EditingTest {
     private static final Client PERSON = People.cannotStand();
-    private static final Session SESSION = Drafting.first(CATALOGUE, PERSON, Shipped.suiting(PERSON), People.TODAY)
-            .firstSession();
+    private static final Session SESSION = Shipped.drafted(PERSON).firstSession();
     private static final Editing EDITING = new Editing(CATALOGUE, Shipped.suiting(PERSON));
 
     /** In the session already, and done standing: it does not fit. */
@@ -144,8 +143,7 @@ class EditingTest {
     @Test
     void a_dose_that_breaks_a_limit_is_refused_and_less_of_it_never_is() {
         Client standing = People.kneesAndPressure();
-        Session session = Drafting.first(CATALOGUE, standing, Shipped.suiting(standing), People.TODAY)
-                .firstSession();
+        Session session = Shipped.drafted(standing).firstSession();
         Item item = session.items()
                 .filter(each -> variant(each.variant()).position() == Position.STANDING)
                 .filter(each -> variant(each.variant()).sides() != Sides.EACH)
@@ -166,7 +164,9 @@ class EditingTest {
                 editing.dose(session, item.movement(), new Dose(1, 30, 0)));
         Session one =
                 made(editing.dose(session, item.movement(), new Dose(1, 1, 0))).session();
-        assertEquals(item.withDose(new Dose(1, 1, 0)), one.item(item.movement()).orElseThrow());
+        assertEquals(
+                item.withDose(new Dose(1, 1, 0)).chosen(),
+                one.item(item.movement()).orElseThrow());
     }
 
     @Test

@@ -138,7 +138,7 @@ class ProposalTest {
 
     @Test
     void differences_name_what_came_what_went_and_what_changed() {
-        Version first = draft(People.fitAndBored());
+        Version first = week(draft(People.fitAndBored()).firstSession());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
         Item one = first.firstSession().items().toList().get(0);
         Item two = first.firstSession().items().toList().get(1);
@@ -149,13 +149,16 @@ class ProposalTest {
                 Difference.between(first, first.next(People.TODAY, "x", Version.on(Set.of(MONDAY), dosed)));
 
         assertEquals(
-                List.of(new Difference.Changed(two, two.withDose(new Dose(1, 99, 0))), new Difference.Removed(one)),
+                List.of(
+                        new Difference.Changed(
+                                two, two.withDose(new Dose(1, 99, 0)).chosen()),
+                        new Difference.Removed(one)),
                 differences);
     }
 
     @Test
     void a_move_alone_is_a_difference_and_names_only_what_moved() {
-        Version first = draft(People.fitAndBored());
+        Version first = week(draft(People.fitAndBored()).firstSession());
         Editing editing = new Editing(CATALOGUE, Shipped.suiting(People.fitAndBored()));
         Item one = first.firstSession().items().toList().getFirst();
         Session once = made(editing.move(first.firstSession(), one.movement(), 1));
@@ -207,7 +210,7 @@ class ProposalTest {
     }
 
     private static Version draft(Client person) {
-        return Drafting.first(CATALOGUE, person, Shipped.suiting(person), People.TODAY);
+        return Shipped.drafted(person);
     }
 
     private static Limitation limitation(Limit limit) {
@@ -227,6 +230,6 @@ class ProposalTest {
     }
 
     private static Version week(Session session) {
-        return new Version(1, People.TODAY, "", Version.on(Set.of(MONDAY), session), List.of());
+        return new Version(1, People.TODAY, "", Version.on(Set.of(MONDAY), session), List.of(), Origin.UNKNOWN);
     }
 }

@@ -24,18 +24,20 @@ import org.junit.jupiter.api.Test;
 class WeekEditTest {
     private static final Client PERSON = People.fitAndBored();
     private static final Editing EDITING = new Editing(CATALOGUE, Shipped.suiting(PERSON));
-    private static final Session WHOLE = Drafting.first(CATALOGUE, PERSON, Shipped.suiting(PERSON), People.TODAY)
-            .sessions()
-            .values()
-            .iterator()
-            .next();
+    private static final Session WHOLE =
+            Shipped.drafted(PERSON).sessions().values().iterator().next();
     private static final Item ITEM = WHOLE.blocks().get(1).items().getFirst();
     /** Without the item. */
     private static final Session LESS =
             WHOLE.map(items -> items.stream().filter(item -> !item.equals(ITEM)).toList());
 
     private static final Version WEEK = new Version(
-            1, People.TODAY, "", new TreeMap<>(Map.of(MONDAY, WHOLE, WEDNESDAY, LESS, FRIDAY, WHOLE)), List.of());
+            1,
+            People.TODAY,
+            "",
+            new TreeMap<>(Map.of(MONDAY, WHOLE, WEDNESDAY, LESS, FRIDAY, WHOLE)),
+            List.of(),
+            Origin.UNKNOWN);
 
     private static WeekEdit.Made made(WeekEdit edit) {
         return assertInstanceOf(WeekEdit.Made.class, edit);

@@ -1,12 +1,10 @@
 package newel.web;
 
 import java.util.List;
-import newel.People;
 import newel.Shipped;
 import newel.client.Client;
 import newel.client.ClientId;
 import newel.limit.Limitation;
-import newel.program.Drafting;
 import newel.store.Ids;
 import newel.store.Stores;
 
@@ -34,7 +32,7 @@ public final class Cast {
     public static ClientId addWithProgram(Stores stores, Client person) {
         ClientId id = add(stores, person);
         Client kept = stores.clients().find(id).orElseThrow();
-        stores.programs().begin(id, Drafting.first(Shipped.CATALOGUE, kept, Shipped.suiting(kept), People.TODAY));
+        stores.programs().begin(id, Shipped.drafted(kept));
         return id;
     }
 

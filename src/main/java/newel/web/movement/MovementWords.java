@@ -9,7 +9,7 @@ import newel.catalogue.Support;
 import newel.catalogue.Trait;
 
 /** The catalogue's own words, for the instructor. */
-final class MovementWords {
+public final class MovementWords {
     static String of(Position position) {
         return switch (position) {
             case LYING -> "lying";
@@ -64,11 +64,11 @@ final class MovementWords {
     }
 
     /** A constant whose name is its word: {@code UPPER_BACK} as "upper back". */
-    static String plain(Enum<?> constant) {
+    public static String plain(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    static String capital(String words) {
+    public static String capital(String words) {
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 

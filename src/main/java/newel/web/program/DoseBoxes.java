@@ -25,7 +25,7 @@ final class DoseBoxes {
     }
 
     static List<ProgramPage.Box> typed(Refusal refusal) {
-        return boxes(refusal.movement(), refusal.typed()::one, refusal.field());
+        return boxes(refusal.about(), refusal.typed()::one, refusal.field());
     }
 
     private static List<ProgramPage.Box> boxes(String movement, Function<String, String> value, String wrong) {

@@ -40,17 +40,24 @@ final class Keeping {
     void keep(Context ctx, Known known, WeekEdit edit) {
         switch (edit) {
             case WeekEdit.Refused refused -> refuse(ctx, known, Refusal.of(refused.why()));
-            case WeekEdit.Made made -> {
-                Version before = known.program().newest();
-                Version next = before.next(knowing.practice().today(), made.reason(), made.sessions());
-                boolean fresh = String.valueOf(before.number()).equals(ctx.formParam("version"));
-                if (fresh && knowing.stores().programs().add(known.program().id(), next)) {
-                    Note.leave(ctx, made.reason() + " This is version " + next.number() + ".");
-                    ctx.redirect(Knowing.page(known, Knowing.day(ctx, next)));
-                } else {
-                    stale(ctx);
-                }
-            }
+            case WeekEdit.Made made ->
+                keep(
+                        ctx,
+                        known,
+                        known.program().newest().next(knowing.practice().today(), made.reason(), made.sessions()),
+                        made.reason());
+        }
+    }
+
+    void keep(Context ctx, Known known, Version next, String done) {
+        Version before = known.program().newest();
+        boolean fresh = String.valueOf(before.number()).equals(ctx.formParam("version"));
+        if (fresh && knowing.stores().programs().add(known.program().id(), next)) {
+            String undo = Knowing.base(known.client()) + "/versions/" + before.number() + "/return";
+            Note.leave(ctx, done + " This is version " + next.number() + ".", undo);
+            ctx.redirect(Knowing.page(known, Knowing.day(ctx, next)));
+        } else {
+            stale(ctx);
         }
     }
 

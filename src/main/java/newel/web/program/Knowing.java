@@ -8,6 +8,7 @@ import java.util.Optional;
 import newel.catalogue.Variant;
 import newel.client.Client;
 import newel.client.ClientId;
+import newel.program.Brief;
 import newel.program.Program;
 import newel.program.Version;
 import newel.store.Stores;
@@ -38,6 +39,16 @@ record Knowing(Stores stores, Practice practice) {
                 .item(movement)
                 .flatMap(item -> practice.catalogue().variant(item.variant()))
                 .orElseThrow(NotFoundResponse::new);
+    }
+
+    /** A version by its number in the address. */
+    static Optional<Version> version(Context ctx, Known known) {
+        String number = ctx.pathParam("number");
+        return known.program().version(number.matches("\\d{1,6}") ? Integer.parseInt(number) : 0);
+    }
+
+    static Brief brief(Known known, Version version) {
+        return version.origin().brief().or(known.client().wishes().minutes());
     }
 
     /** The day that the page shows: as asked for, else the first. */

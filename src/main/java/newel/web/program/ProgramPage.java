@@ -14,6 +14,7 @@ import newel.web.stair.Step;
  * @param faultAt id of the field that it is about, empty for none
  * @param day the day that is shown, as it stands in an address
  * @param tabs the days to choose from; none where there is one
+ * @param brief what composing is asked for
  * @param open the newest version, which may be changed
  */
 public record ProgramPage(
@@ -32,12 +33,12 @@ public record ProgramPage(
         List<Tab> tabs,
         List<Part> parts,
         List<Out> leftOut,
-        List<Week> week,
-        List<String> days,
+        WeekCard week,
         List<Line> versions,
         List<Changed> changed,
         Link link,
-        int breaks) {
+        Told told,
+        BriefCard brief) {
 
     /** A day of the week; one of them is shown. */
     public record Tab(String name, String page, boolean shown) {}
@@ -65,12 +66,27 @@ public record ProgramPage(
             String range,
             List<String> why,
             String override,
+            Reasons reasons,
             List<Step> stair) {}
+
+    /**
+     * Why an item is here.
+     *
+     * @param lines what counted, with its points
+     * @param next what would come next for its place; a whole sentence, empty when nothing is known
+     * @param always the instructor wants it always in
+     */
+    public record Reasons(List<Counted> lines, String next, boolean always) {}
+
+    public record Counted(String title, String points) {}
 
     public record Out(String name, List<String> reasons) {}
 
-    /** A muscle group or balance, and on which of the days it is worked. */
-    public record Week(String group, List<Boolean> on, boolean enough) {}
+    /** What composing said of the session: what its proof is worth, and wishes that could not be held. */
+    public record Told(String proof, List<Given> givenUp) {}
+
+    /** @param against what it cannot hold together with; a sentence where that was not decided */
+    public record Given(String wish, List<String> against) {}
 
     public record Line(int number, String made, String reason) {}
 

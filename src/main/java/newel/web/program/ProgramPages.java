@@ -14,6 +14,7 @@ import newel.store.Stores;
 import newel.web.Practice;
 import newel.web.client.ClientHeader;
 import newel.web.client.TodayBand;
+import newel.web.form.Typed;
 
 /** Makes the program page from what is known. */
 final class ProgramPages {
@@ -47,17 +48,22 @@ final class ProgramPages {
                 minutes(timing.session(version.session(day))),
                 Knowing.word(day),
                 tabs(known, version, day),
-                new Rows(catalogue, timing).parts(known, version.session(day), open, refusal),
+                new Rows(catalogue, timing).parts(known, version, day, refusal),
                 leftOut(version),
-                new WeekLines(catalogue).lines(version),
-                version.days().stream().map(each -> name(each, TextStyle.SHORT)).toList(),
+                WeekCard.of(catalogue, version),
                 VersionLines.others(known, version),
                 new VersionLines(catalogue).changed(known, version),
                 new ProgramPage.Link(link, known.screening().permission() == Permission.START),
-                Timing.WATER_BREAK);
+                new Telling(catalogue).told(version.origin().account(day)),
+                brief(known, version, refusal));
     }
 
-    private static boolean isOpen(Known known, Version version) {
+    private BriefCard brief(Known known, Version version, Refusal refusal) {
+        Typed typed = refusal.about(Refusal.BRIEF) ? refusal.typed() : BriefForm.typed(Knowing.brief(known, version));
+        return BriefCard.of(catalogue, typed, known.client().wishes().minutes(), refusal);
+    }
+
+    static boolean isOpen(Known known, Version version) {
         return version.number() == known.program().newest().number();
     }
 

@@ -1,5 +1,6 @@
 package newel.web.program;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,13 +17,16 @@ import newel.compose.Timing;
 import newel.handout.DoseWords;
 import newel.handout.Pictures;
 import newel.handout.RangeWords;
+import newel.program.Version;
 import newel.web.stair.Drawn;
 import newel.web.stair.Step;
 
 /** Makes the parts of a session and their rows: picture, dose, why, and the steps on either side. */
 record Rows(Catalogue catalogue, Timing timing) {
-    /** @param open the version may be changed */
-    List<ProgramPage.Part> parts(Known known, Session session, boolean open, Refusal refusal) {
+    List<ProgramPage.Part> parts(Known known, Version version, DayOfWeek day, Refusal refusal) {
+        Session session = version.session(day);
+        Telling telling = new Telling(catalogue);
+        boolean open = ProgramPages.isOpen(known, version);
         Map<String, Integer> clock = timing.clock(session);
         List<ProgramPage.Part> parts = new ArrayList<>();
         int round = 1;
@@ -32,7 +36,13 @@ record Rows(Catalogue catalogue, Timing timing) {
                     ? block.kind().words() + " " + round++
                     : block.kind().words();
             List<ProgramPage.Row> rows = block.items().stream()
-                    .map(item -> row(known, item, clock.get(item.movement()), open, refusal))
+                    .map(item -> row(
+                            known,
+                            item,
+                            clock.get(item.movement()),
+                            telling.reasons(version, day, item),
+                            open,
+                            refusal))
                     .toList();
             parts.add(new ProgramPage.Part(
                     parts.size(), title, note(block), ProgramPages.minutes(timing.block(block)), open, rows));
@@ -51,9 +61,10 @@ record Rows(Catalogue catalogue, Timing timing) {
         };
     }
 
-    private ProgramPage.Row row(Known known, Item item, int seconds, boolean open, Refusal refusal) {
+    private ProgramPage.Row row(
+            Known known, Item item, int seconds, ProgramPage.Reasons reasons, boolean open, Refusal refusal) {
         String look = known.client().look();
-        boolean refused = refusal.movement().equals(item.movement());
+        boolean refused = refusal.about(item.movement());
         Variant variant = catalogue.variant(item.variant()).orElseThrow();
         return new ProgramPage.Row(
                 item.movement(),
@@ -67,6 +78,7 @@ record Rows(Catalogue catalogue, Timing timing) {
                 RangeWords.of(item.share()),
                 why(item),
                 item.override(),
+                reasons,
                 open ? stair(known, variant) : List.of());
     }
 

@@ -428,8 +428,8 @@ class MeasurePagesTest {
         Browser.Page program = browser.press(browser.get(client + "/program"), "Draft the program", Map.of());
 
         assertEquals(
-                "Why this version: First program after intake. It begins with the easy forms, because of the measures."
-                        + " 30-second chair stand: below the usual range.",
+                "Why this version: First program after intake. Easy forms to begin with for the legs, hips, because of the"
+                        + " measures. 30-second chair stand: below the usual range.",
                 program.text(".reason"));
     }
 

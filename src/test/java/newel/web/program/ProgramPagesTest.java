@@ -64,7 +64,7 @@ class ProgramPagesTest extends Served {
         assertEquals(2, newest().number());
         assertTrue(
                 newest().firstSession().items().anyMatch(item -> item.variant().equals(harder)));
-        assertTrue(next.text(".note").endsWith("This is version 2."), next.text(".note"));
+        assertTrue(next.text(".note").endsWith("This is version 2. Undo"), next.text(".note"));
     }
 
     @Test
