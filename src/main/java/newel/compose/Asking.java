@@ -7,12 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Kind;
+import newel.catalogue.Movement;
 import newel.catalogue.Purpose;
 import newel.catalogue.Region;
 import newel.compose.exact.Demand;
+import newel.compose.exact.Problem;
 
 /** The wishes that a session has to hold. Prices are design choices: what the instructor said goes last. */
 final class Asking {
@@ -26,6 +27,8 @@ final class Asking {
     private static final int ALL_GROUPS_FROM = 13;
 
     private static final List<Purpose> FIRST_GROUPS = List.of(Purpose.LEGS, Purpose.BACK, Purpose.SHOULDERS);
+
+    private static final String IN = " in it";
 
     private final Catalogue catalogue;
     private final Wish wish;
@@ -79,48 +82,41 @@ final class Asking {
     }
 
     private void hand(List<Rule.Asked> asked, boolean middle) {
-        List<String> pinned = wish.hand().pinned().stream()
-                .filter(id -> inMiddle(catalogue.movement(id).orElseThrow().kind()) == middle)
-                .sorted()
-                .toList();
-        chunks(
-                pinned,
-                some -> asked.add(new Rule.Asked(
-                        names(some.stream()
-                                        .map(id -> catalogue
-                                                .movement(id)
-                                                .orElseThrow()
-                                                .name())) + " in it",
-                        HAND,
-                        some.size(),
-                        (option, part) -> some.contains(option.movement().id()))));
         List<Item> kept = wish.hand().kept().entrySet().stream()
                 .filter(entry -> inMiddle(entry.getValue()) == middle)
                 .map(Map.Entry::getKey)
                 .sorted(Comparator.comparing(Item::movement))
                 .toList();
-        chunks(
-                kept,
-                some -> asked.add(new Rule.Asked(
-                        names(some.stream()
-                                        .map(item -> catalogue
-                                                .variant(item.variant())
-                                                .orElseThrow()
-                                                .name())) + " as it stands",
-                        HAND,
-                        some.size(),
-                        (option, part) -> some.contains(option.item()))));
+        chunks(kept, (kept.size() + Demand.MOST - 1) / Demand.MOST, some -> asked.add(kept(some)));
+        List<Movement> pinned = wish.hand().pinned().stream()
+                .map(id -> catalogue.movement(id).orElseThrow())
+                .filter(movement -> inMiddle(movement.kind()) == middle)
+                .sorted(Comparator.comparing(Movement::id))
+                .toList();
+        chunks(pinned, Math.min(pinned.size(), Problem.MOST_DEMANDS - asked.size()), some -> asked.add(pinned(some)));
     }
 
-    /** A demand counts to seven at most. */
-    private static <T> void chunks(List<T> all, Consumer<List<T>> each) {
-        for (int from = 0; from < all.size(); from += Demand.MOST) {
-            each.accept(all.subList(from, Math.min(all.size(), from + Demand.MOST)));
+    private Rule.Asked kept(List<Item> items) {
+        String names = items.stream()
+                .map(item -> catalogue.variant(item.variant()).orElseThrow().name())
+                .collect(Collectors.joining(", "));
+        return new Rule.Asked(
+                names + " as it stands", HAND, items.size(), (option, part) -> items.contains(option.item()));
+    }
+
+    private static Rule.Asked pinned(List<Movement> movements) {
+        return new Rule.Asked(
+                movements.stream().map(Movement::name).collect(Collectors.joining(", ")) + IN,
+                HAND,
+                movements.size(),
+                (option, part) -> movements.contains(option.movement()));
+    }
+
+    /** Parts of nearly equal size. */
+    private static <T> void chunks(List<T> all, int parts, Consumer<List<T>> each) {
+        for (int part = 0; part < parts; part++) {
+            each.accept(all.subList(all.size() * part / parts, all.size() * (part + 1) / parts));
         }
-    }
-
-    private static String names(Stream<String> names) {
-        return names.collect(Collectors.joining(", "));
     }
 
     private static boolean inMiddle(BlockKind part) {
@@ -132,6 +128,10 @@ final class Asking {
             case STRENGTH, PULSE, BALANCE -> true;
             case MOBILITY, STRETCH, BREATH -> false;
         };
+    }
+
+    static String in(Movement movement) {
+        return movement.name() + IN;
     }
 
     private Rule.Asked worked(Purpose group) {

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import newel.catalogue.Catalogue;
 import newel.compose.exact.Problem.Window;
 
@@ -43,11 +45,18 @@ public final class Composer {
         private final Suiting suiting;
         private final Asking asking;
         private final Map<Set<String>, Pool> pools = new HashMap<>();
+        private final List<GivenUp> unfit = new ArrayList<>();
 
-        Composing(Wish wish, Suiting suiting) {
-            this.wish = wish;
+        Composing(Wish asked, Suiting suiting) {
+            this.wish = asked;
             this.suiting = suiting;
-            this.asking = new Asking(catalogue, wish);
+            Set<String> pinned = new TreeSet<>(asked.hand().pinned());
+            pinned.removeIf(movement -> {
+                Optional<GivenUp> given = new Unfit(catalogue, suiting, this::pool).of(movement);
+                given.ifPresent(unfit::add);
+                return given.isPresent();
+            });
+            this.asking = new Asking(catalogue, asked.withHand(asked.hand().pinning(pinned)));
         }
 
         Composed compose() {
@@ -64,7 +73,7 @@ public final class Composer {
                     new Holding(rules -> ends(rules, context, chosen, gone)).hold(rules(asking.ends(context)));
             return ends.answer() == null
                     ? new Composed.Refused(ends.refused())
-                    : new Telling(pool(Set.of()), wish).made(middle, ends);
+                    : new Telling(pool(Set.of()), wish).made(unfit, middle, ends);
         }
 
         private List<Rule> rules(List<Rule.Asked> asked) {

@@ -28,7 +28,7 @@ final class Telling {
         this.wish = wish;
     }
 
-    Composed.Made made(Holding.Held middle, Holding.Held ends) {
+    Composed.Made made(List<GivenUp> before, Holding.Held middle, Holding.Held ends) {
         List<Block> outer = blocks(ends);
         List<Block> blocks = new ArrayList<>();
         outer.stream().filter(block -> block.kind() == BlockKind.WARM_UP).forEach(blocks::add);
@@ -36,7 +36,8 @@ final class Telling {
         outer.stream().filter(block -> block.kind() == BlockKind.COOL_DOWN).forEach(blocks::add);
         List<Why> why =
                 Stream.concat(whys(middle).stream(), whys(ends).stream()).toList();
-        List<GivenUp> givenUp = Stream.concat(middle.givenUp().stream(), ends.givenUp().stream())
+        List<GivenUp> givenUp = Stream.of(before, middle.givenUp(), ends.givenUp())
+                .flatMap(List::stream)
                 .toList();
         return new Composed.Made(
                 new Session(blocks), leftOut(), proof(middle.answer()).and(proof(ends.answer())), why, givenUp);

@@ -3,83 +3,24 @@ package newel.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import newel.People;
 import newel.casefile.Demo;
 import newel.client.Client;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The three flows walked by typing in a real browser, and every page by the rules of WCAG 2.2 AA that a program can check. */
-class JourneyIT {
-    private static final List<String> ARGUMENTS = List.of(
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-            "--disable-dev-shm-usage");
-
-    private static Playwright playwright;
-    private static Browser chromium;
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private BrowserContext context;
-
-    @BeforeAll
-    static void launch() {
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        chromium = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of("/usr/bin/chromium-headless-shell"))
-                        .setArgs(ARGUMENTS));
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-        playwright.close();
-    }
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        if (context != null) {
-            context.close();
-        }
-        running.close();
-    }
-
+class JourneyIT extends InChromium {
     @Test
     void a_picture_moves_when_asked_says_when_to_breathe_out_and_stops() {
         Page page = page(true, 390);
@@ -133,7 +74,7 @@ class JourneyIT {
             Page handout = client.newPage();
             handout.navigate(running.address() + link);
             assertEquals("Exercises for Ida Fairweather", handout.locator("h1").textContent());
-            assertEquals(items, handout.locator(".movement").count());
+            assertTrue(handout.locator(".movement").count() >= items, "the movements of all days");
             assertTrue(handout.locator(".first").textContent().contains("Version 1, 3 March 2026"));
         }
 
@@ -301,26 +242,7 @@ class JourneyIT {
                 "/movements/stance-hold",
                 "/movements/overhead-press?client=" + id,
                 "/movements/overhead-press/press-standing?client=" + id);
-        Page page = page(true, width);
-        List<String> found = new ArrayList<>();
-        for (String path : paths) {
-            page.navigate(running.address() + path);
-            assertEquals(1, page.locator("h1").count(), path);
-            new AxeBuilder(page)
-                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-                    .analyze()
-                    .getViolations()
-                    .forEach(rule -> found.add("%s: %s at %s"
-                            .formatted(
-                                    path,
-                                    rule.getId(),
-                                    rule.getNodes().getFirst().getHtml())));
-            Object wide = page.evaluate("document.scrollingElement.scrollWidth - window.innerWidth");
-            if (((Number) wide).intValue() > 0) {
-                found.add("%s: %s px too wide".formatted(path, wide));
-            }
-        }
-        assertEquals(List.of(), found);
+        passesAxeAndScrollsOnlyDownward(width, paths);
     }
 
     @Test
@@ -344,32 +266,5 @@ class JourneyIT {
             context.close();
         }
         assertEquals(List.of(), found);
-    }
-
-    private Page page(boolean scripts, int width) {
-        context = chromium.newContext(
-                new Browser.NewContextOptions().setJavaScriptEnabled(scripts).setViewportSize(width, 900));
-        context.setDefaultTimeout(8000);
-        return context.newPage();
-    }
-
-    private static void check(Page page, String label) {
-        page.locator(
-                        "label.option",
-                        new Page.LocatorOptions()
-                                .setHas(page.getByText(label, new Page.GetByTextOptions().setExact(true))))
-                .first()
-                .click();
-    }
-
-    private static void press(Page page, String button) {
-        page.locator("button", new Page.LocatorOptions().setHasText(button))
-                .first()
-                .click();
-    }
-
-    /** Somebody of the cast with a first program. */
-    private String add(Client person) {
-        return Cast.addWithProgram(running.stores, person).value();
     }
 }

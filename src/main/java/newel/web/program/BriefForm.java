@@ -22,6 +22,10 @@ record BriefForm(Catalogue catalogue) {
     static final String ALSO_IN = "also-in";
 
     static final String ALSO_OUT = "also-out";
+    /** More of everything would be more of nothing (design choices). */
+    private static final int MOST_MORE = 3;
+
+    private static final int MOST_IN = 7;
 
     Parsed<Brief> parse(Typed typed) {
         Faults faults = new Faults();
@@ -29,6 +33,12 @@ record BriefForm(Catalogue catalogue) {
         Set<String> in = movements(typed, IN, ALSO_IN, faults);
         Set<String> out = movements(typed, OUT, ALSO_OUT, faults);
         Set<Purpose> more = more(typed);
+        if (more.size() > MOST_MORE) {
+            faults.wrong(MORE, "Choose at most %d to do more of.".formatted(MOST_MORE));
+        }
+        if (in.size() > MOST_IN) {
+            faults.wrong(ALSO_IN, "Choose at most %d that are always in.".formatted(MOST_IN));
+        }
         return Parsed.of(faults, () -> new Brief(minutes, in, out, more));
     }
 

@@ -48,7 +48,8 @@ record BriefWords(Catalogue catalogue) {
     static String refused(List<String> conflict) {
         return conflict.isEmpty()
                 ? "No session could be made of this. Ask for less."
-                : "No session can be made. These cannot hold together: " + String.join("; ", conflict)
+                : "No session can be made. These cannot hold together: "
+                        + conflict.stream().map(Telling::line).collect(Collectors.joining("; "))
                         + ". Change one of them.";
     }
 }

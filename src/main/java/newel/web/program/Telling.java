@@ -11,6 +11,7 @@ import newel.compose.Item;
 import newel.compose.Proof;
 import newel.compose.Why;
 import newel.program.Version;
+import newel.web.movement.MovementWords;
 
 /** Tells what composing said, in words for the instructor. */
 record Telling(Catalogue catalogue) {
@@ -41,7 +42,17 @@ record Telling(Catalogue catalogue) {
                 given.wish(),
                 given.conflict().stream()
                         .filter(line -> !line.equals(given.wish()))
+                        .map(Telling::line)
                         .toList());
+    }
+
+    /** A wish or a limit that stands against something, as a line of its own. */
+    static String line(String line) {
+        if (line.equals("at home")) {
+            return "What there is at home";
+        }
+        boolean bracketed = line.startsWith("(") && line.endsWith(")");
+        return MovementWords.capital(bracketed ? line.substring(1, line.length() - 1) : line);
     }
 
     ProgramPage.Reasons reasons(Version version, DayOfWeek day, Item item) {

@@ -48,7 +48,7 @@ public record WeekCard(List<String> days, List<Row> rows, List<String> activity,
 
     private static List<String> activity(Activity activity) {
         return List.of(
-                "About %d minutes of moving, of which %d count as moderate effort or more, of the %d a week of the guideline."
+                "About %d minutes of moving in the week, of which %d count as moderate effort or more, of the %d a week of the guideline."
                         .formatted(activity.allMinutes(), activity.moderateMinutes(), activity.guidelineMinutes()),
                 Activity.ESTIMATE);
     }

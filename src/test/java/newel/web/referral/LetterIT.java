@@ -3,19 +3,12 @@ package newel.web.referral;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import newel.People;
@@ -37,61 +30,23 @@ import newel.referral.Stage;
 import newel.screen.Screening;
 import newel.screen.Urgency;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
+import newel.web.InChromium;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Letters as they come out of a printer, and the pages around them by what axe can check. */
-class LetterIT {
+class LetterIT extends InChromium {
     private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page[^s]");
     private static final LocalDate DAY = People.TODAY;
 
-    private static Playwright playwright;
-    private static Browser chromium;
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private BrowserContext context;
     private ClientId id;
 
-    @BeforeAll
-    static void launch() {
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        chromium = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of("/usr/bin/chromium-headless-shell"))
-                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage")));
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-        playwright.close();
-    }
-
     @BeforeEach
-    void start() {
-        running = new Running(folder);
+    void referred() {
         running.stores.practice().save(Demo.settings());
         id = Cast.add(running.stores, People.mustBeReferred());
-    }
-
-    @AfterEach
-    void stop() {
-        if (context != null) {
-            context.close();
-        }
-        running.close();
     }
 
     @ParameterizedTest(name = "lines of {0} characters")
@@ -119,7 +74,7 @@ class LetterIT {
 
     @Test
     void the_sources_print_with_no_rule_split_over_two_sheets() {
-        Page page = page(1280);
+        Page page = page(true, 1280);
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(com.microsoft.playwright.options.Media.PRINT));
         page.navigate(running.address() + "/sources");
 
@@ -152,27 +107,7 @@ class LetterIT {
                 sent,
                 sent + "/letter",
                 sent + "/copy");
-        Page page = page(width);
-        List<String> found = new ArrayList<>();
-        for (String path : paths) {
-            page.navigate(running.address() + path);
-            page.locator("details").evaluateAll("all => all.forEach(each => each.open = true)");
-            assertEquals(1, page.locator("h1").count(), path);
-            new AxeBuilder(page)
-                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-                    .analyze()
-                    .getViolations()
-                    .forEach(rule -> found.add("%s: %s at %s"
-                            .formatted(
-                                    path,
-                                    rule.getId(),
-                                    rule.getNodes().getFirst().getHtml())));
-            Object wide = page.evaluate("document.scrollingElement.scrollWidth - window.innerWidth");
-            if (((Number) wide).intValue() > 0) {
-                found.add("%s: %s px too wide".formatted(path, wide));
-            }
-        }
-        assertEquals(List.of(), found);
+        passesAxeAndScrollsOnlyDownward(width, paths);
     }
 
     /** As many findings of that length as the rule allows. */
@@ -233,18 +168,12 @@ class LetterIT {
     }
 
     private int sheets(String path) {
-        Page page = page(1280);
+        Page page = page(true, 1280);
         page.navigate(running.address() + path);
         byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
         context.close();
         return (int) SHEET.matcher(new String(pdf, StandardCharsets.ISO_8859_1))
                 .results()
                 .count();
-    }
-
-    private Page page(int width) {
-        context = chromium.newContext(new Browser.NewContextOptions().setViewportSize(width, 900));
-        context.setDefaultTimeout(8000);
-        return context.newPage();
     }
 }
