@@ -36,7 +36,7 @@ class DependencyDirectionTest {
         MAY_USE.put("limit", Set.of("body", "catalogue"));
         MAY_USE.put("coverage", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("adapt", Set.of("body", "catalogue", "limit"));
-        MAY_USE.put("compose", Set.of("body", "catalogue", "limit", "adapt"));
+        MAY_USE.put("compose", Set.of("body", "source", "catalogue", "limit", "adapt"));
         MAY_USE.put("client", Set.of("body", "catalogue", "limit"));
         MAY_USE.put("screen", Set.of("source", "client", "catalogue", "limit"));
         MAY_USE.put("assess", Set.of("source", "client", "catalogue"));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import newel.assess.Guides;
+import newel.compose.Statements;
 import newel.limit.Preset;
 import newel.limit.Presets;
 import newel.practice.Rulebook;
@@ -18,7 +19,8 @@ import newel.web.limitation.MotionWords;
 public final class Shipped {
 
     public static Rulebook rulebook(Presets presets) {
-        return Rulebook.of(Rules.all(), Guides.shipped().statements(), presets(presets), Due.statements());
+        return Rulebook.of(
+                Rules.all(), Guides.shipped().statements(), presets(presets), Due.statements(), Statements.all());
     }
 
     private static List<Statement> presets(Presets presets) {
