@@ -1,5 +1,7 @@
 package newel;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import newel.adapt.Adapting;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Catalogues;
@@ -22,6 +24,9 @@ public final class Shipped {
     public static final Adapting ADAPTING = new Adapting(CATALOGUE, DEMANDS);
     public static final Presets PRESETS = Presets.read();
 
+    /** Many tests begin with the same people's programs. */
+    private static final Map<Client, Version> DRAFTED = new ConcurrentHashMap<>();
+
     public static Variant variant(String id) {
         return CATALOGUE.variant(id).orElseThrow(() -> new AssertionError("no variant " + id));
     }
@@ -34,6 +39,10 @@ public final class Shipped {
 
     /** The first program of a client for whom one can be made. */
     public static Version drafted(Client client) {
+        return DRAFTED.computeIfAbsent(client, Shipped::draft);
+    }
+
+    private static Version draft(Client client) {
         return new Drafting(CATALOGUE, client, suiting(client), People.TODAY)
                 .first()
                 .made()

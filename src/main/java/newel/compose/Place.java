@@ -1,5 +1,9 @@
 package newel.compose;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+
 /**
  * A slot of a session.
  *
@@ -20,6 +24,10 @@ record Place(
         int rest,
         int roundsAfter,
         int breakBefore) {
+    /** Blocks are numbered within a problem: balance before the rounds, warm-up before cool-down. */
+    static final int FIRST_ROUND = 1;
+
+    static final int COOL_DOWN = 1;
 
     boolean optional() {
         return !last && index >= least;
@@ -51,6 +59,25 @@ record Place(
     }
 
     String name() {
+        return name(kind, block, index);
+    }
+
+    private static String name(BlockKind kind, int block, int index) {
         return kind.words() + " " + block + "." + (index + 1);
+    }
+
+    /** The name of the place that each movement of a session stands in. */
+    static Map<String, String> names(Session session) {
+        Map<String, String> names = new HashMap<>();
+        Map<BlockKind, Integer> blocks =
+                new EnumMap<>(Map.of(BlockKind.ROUND, FIRST_ROUND, BlockKind.COOL_DOWN, COOL_DOWN));
+        for (Block block : session.blocks()) {
+            int number = blocks.getOrDefault(block.kind(), 0);
+            for (int index = 0; index < block.items().size(); index++) {
+                names.put(block.items().get(index).movement(), name(block.kind(), number, index));
+            }
+            blocks.merge(block.kind(), 1, Integer::sum);
+        }
+        return names;
     }
 }

@@ -51,7 +51,7 @@ final class Plan {
     private Place round(Rounds rounds, int round, int index) {
         return new Place(
                 BlockKind.ROUND,
-                1 + round,
+                Place.FIRST_ROUND + round,
                 index,
                 Math.min(rounds.each(), LEAST_PER_ROUND),
                 false,
@@ -134,10 +134,10 @@ final class Plan {
             places.add(place(BlockKind.WARM_UP, 0, i, Math.max(1, up - 1), 0));
         }
         for (int i = 0; i < down; i++) {
-            places.add(place(BlockKind.COOL_DOWN, 1, i, down, Timing.BETWEEN_PARTS));
+            places.add(place(BlockKind.COOL_DOWN, Place.COOL_DOWN, i, down, Timing.BETWEEN_PARTS));
         }
         if (calm > 0) {
-            places.add(new Place(BlockKind.COOL_DOWN, 1, down, 1, true, 1, 0, 0, Timing.BETWEEN_PARTS));
+            places.add(new Place(BlockKind.COOL_DOWN, Place.COOL_DOWN, down, 1, true, 1, 0, 0, Timing.BETWEEN_PARTS));
         }
         return places;
     }

@@ -11,6 +11,7 @@ enum Term {
     CHALLENGE(Weight.CHALLENGE, "Near the right challenge", (context, place, option) -> Math.max(0, 1 - option.loss())),
     MAJOR(Weight.MAJOR, "Works large muscle groups", (context, place, option) -> middle(place) ? groups(option) : 0),
     RETURNS(Weight.RETURNS, "Known from last time", (context, place, option) -> times(context, option) > 0 ? 1 : 0),
+    SAME_PLACE(Weight.SAME_PLACE, "Where it was last time", (context, place, option) -> same(context, place, option)),
     LONG_ENOUGH(
             Weight.LONG_ENOUGH,
             "Came back many times",
@@ -92,6 +93,11 @@ enum Term {
 
     private static int times(Context context, Option option) {
         return context.wish().recent().getOrDefault(option.movement().id(), 0);
+    }
+
+    private static int same(Context context, Place place, Option option) {
+        String before = context.wish().places().get(option.movement().id());
+        return place.name().equals(before) ? 1 : 0;
     }
 
     private static int wanted(Context context, Option option) {

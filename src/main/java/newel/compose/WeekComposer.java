@@ -40,13 +40,16 @@ public final class WeekComposer {
         Map<DayOfWeek, Composed> days = new EnumMap<>(DayOfWeek.class);
         Map<String, Integer> recent = new HashMap<>(wish.recent());
         List<Set<String>> changes = List.of();
+        Session first = null;
         for (DayOfWeek day : hands.keySet()) {
             Set<String> out = days.isEmpty() || days.size() > changes.size() ? Set.of() : changes.get(days.size() - 1);
             Wish today = wish.withGroups(wish.groups(), loads.on(day)).withRecent(recent);
+            today = first == null ? today : today.after(first);
             Composed composed = composed(today, hands.get(day), out, suiting);
             if (composed instanceof Composed.Made made) {
                 made.session().items().forEach(item -> recent.merge(item.movement(), 1, Integer::sum));
-                changes = days.isEmpty() ? changes(made, hands.values()) : changes;
+                changes = first == null ? changes(made, hands.values()) : changes;
+                first = first == null ? made.session() : first;
             }
             days.put(day, composed);
         }
@@ -75,10 +78,10 @@ public final class WeekComposer {
     /** Pairs of movements of balance and rounds, those with the nearest runner-up first. */
     private List<Set<String>> changes(Composed.Made made, Collection<Hand> hands) {
         List<String> movable = made.why().stream()
-                .filter(why -> !why.runnerUp().isEmpty() && why.behind() <= NEARLY_AS_GOOD)
+                .filter(why -> !why.runnerUp().isEmpty() && nearness(why) <= NEARLY_AS_GOOD)
                 .filter(why -> hands.stream().noneMatch(hand -> hand.holds(why.movement())))
                 .filter(why -> catalogue.movement(why.movement()).orElseThrow().kind() == Kind.STRENGTH)
-                .sorted(Comparator.comparingInt(Why::behind).thenComparing(Why::movement))
+                .sorted(Comparator.comparingInt(WeekComposer::nearness).thenComparing(Why::movement))
                 .map(Why::movement)
                 .toList();
         List<Set<String>> changes = new ArrayList<>();
@@ -86,5 +89,10 @@ public final class WeekComposer {
             changes.add(Set.copyOf(movable.subList(from, Math.min(movable.size(), from + CHANGES))));
         }
         return changes;
+    }
+
+    /** How far the runner-up is behind if neither were known from before. */
+    private static int nearness(Why why) {
+        return why.behind() - why.points(Term.RETURNS) - why.points(Term.SAME_PLACE);
     }
 }

@@ -10,6 +10,7 @@ public enum Weight {
     CHALLENGE("challenge"),
     MAJOR("major"),
     RETURNS("returns"),
+    SAME_PLACE("samePlace"),
     LONG_ENOUGH("longEnough"),
     MORE("more"),
     EARLY("early"),

@@ -15,5 +15,13 @@ public record Why(String movement, List<Counted> lines, String runnerUp, int beh
         lines = List.copyOf(lines);
     }
 
+    /** What a term counted for. */
+    int points(Term term) {
+        return lines.stream()
+                .filter(line -> line.title().equals(term.title()))
+                .mapToInt(Counted::points)
+                .sum();
+    }
+
     public record Counted(String title, int points) {}
 }

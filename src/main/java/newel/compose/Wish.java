@@ -13,6 +13,7 @@ import newel.catalogue.Purposes;
  * @param goals purposes of the goals, most wanted first
  * @param minutes the most that a session may take
  * @param recent how often each movement was done of late, by id
+ * @param places where each movement stood in the session before this one, by id, as {@link Place#names} says
  * @param hand what the instructor has decided
  * @param groups muscle groups that have to be worked
  * @param hard muscle groups that may be worked hard; the others have had or will have hard work within 48 hours
@@ -22,6 +23,7 @@ public record Wish(
         int minutes,
         Levels levels,
         Map<String, Integer> recent,
+        Map<String, String> places,
         Hand hand,
         Set<Purpose> groups,
         Set<Purpose> hard) {
@@ -30,12 +32,13 @@ public record Wish(
     public Wish {
         goals = List.copyOf(goals);
         recent = Map.copyOf(recent);
+        places = Map.copyOf(places);
         groups = Set.copyOf(groups);
         hard = Set.copyOf(hard);
     }
 
     public static Wish of(List<Purposes> goals, int minutes, Levels levels) {
-        return new Wish(goals, minutes, levels, Map.of(), Hand.FREE, MUSCLES, MUSCLES);
+        return new Wish(goals, minutes, levels, Map.of(), Map.of(), Hand.FREE, MUSCLES, MUSCLES);
     }
 
     private static Set<Purpose> muscles() {
@@ -45,19 +48,24 @@ public record Wish(
     }
 
     public Wish withHand(Hand other) {
-        return new Wish(goals, minutes, levels, recent, other, groups, hard);
+        return new Wish(goals, minutes, levels, recent, places, other, groups, hard);
     }
 
     public Wish withMinutes(int other) {
-        return new Wish(goals, other, levels, recent, hand, groups, hard);
+        return new Wish(goals, other, levels, recent, places, hand, groups, hard);
     }
 
     public Wish withRecent(Map<String, Integer> other) {
-        return new Wish(goals, minutes, levels, other, hand, groups, hard);
+        return new Wish(goals, minutes, levels, other, places, hand, groups, hard);
+    }
+
+    /** As like this session as may be: an order is learned. */
+    public Wish after(Session before) {
+        return new Wish(goals, minutes, levels, recent, Place.names(before), hand, groups, hard);
     }
 
     public Wish withGroups(Set<Purpose> worked, Set<Purpose> workedHard) {
-        return new Wish(goals, minutes, levels, recent, hand, worked, workedHard);
+        return new Wish(goals, minutes, levels, recent, places, hand, worked, workedHard);
     }
 
     int seconds() {

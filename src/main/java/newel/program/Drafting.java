@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import newel.catalogue.Catalogue;
 import newel.client.Client;
@@ -29,7 +30,7 @@ public record Drafting(Catalogue catalogue, Client client, Suiting suiting, Loca
         Brief brief = Brief.of(client.wishes().minutes());
         SortedMap<DayOfWeek, Hand> hands = new TreeMap<>();
         client.wishes().days().forEach(each -> hands.put(each, Hand.FREE));
-        return drafted(FIRST, "First program after intake.", brief, hands, Map.of());
+        return drafted(FIRST, "First program after intake.", brief, hands, UnaryOperator.identity());
     }
 
     /**
@@ -47,7 +48,12 @@ public record Drafting(Catalogue catalogue, Client client, Suiting suiting, Loca
                 .forEach(each -> hands.put(each, brief.hand().keeping(proposal.applied(session(before, each)))));
         Map<String, Integer> done =
                 before.items().stream().collect(Collectors.toMap(Item::movement, item -> 1, Math::max));
-        return drafted(before.number() + 1, reason, brief, hands, done);
+        return drafted(
+                before.number() + 1,
+                reason,
+                brief,
+                hands,
+                wish -> wish.withRecent(done).after(before.firstSession()));
     }
 
     /** On a day that is new she has kept what she keeps on the first day. */
@@ -56,10 +62,9 @@ public record Drafting(Catalogue catalogue, Client client, Suiting suiting, Loca
     }
 
     private Drafted drafted(
-            int number, String reason, Brief brief, SortedMap<DayOfWeek, Hand> hands, Map<String, Integer> done) {
+            int number, String reason, Brief brief, SortedMap<DayOfWeek, Hand> hands, UnaryOperator<Wish> after) {
         Beginning beginning = Beginning.of(client, day);
-        Wish wish =
-                wish(client, beginning.levels()).withMinutes(brief.minutes()).withRecent(done);
+        Wish wish = after.apply(wish(client, beginning.levels()).withMinutes(brief.minutes()));
         Week week = new WeekComposer(catalogue).compose(wish, suiting, hands);
         if (week.made().isEmpty()) {
             return new Drafted.Refused(week.conflict());

@@ -3,7 +3,7 @@ package newel.body;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import newel.catalogue.Catalogues;
+import newel.Shipped;
 import newel.catalogue.Variant;
 import org.junit.jupiter.api.Test;
 
@@ -12,7 +12,7 @@ class MirrorTest {
 
     @Test
     void a_mirrored_pose_puts_every_joint_on_the_other_side() {
-        for (Variant variant : Catalogues.read().orStop().variants()) {
+        for (Variant variant : Shipped.CATALOGUE.variants()) {
             for (KeyPose key : variant.keyPoses()) {
                 List<Vec> one = joints(Solver.pose(key), Side.RIGHT);
                 List<Vec> other = joints(Solver.pose(Mirror.of(key)), Side.LEFT);
@@ -27,7 +27,7 @@ class MirrorTest {
 
     @Test
     void mirrored_twice_it_is_as_it_was() {
-        for (Variant variant : Catalogues.read().orStop().variants()) {
+        for (Variant variant : Shipped.CATALOGUE.variants()) {
             for (KeyPose key : variant.keyPoses()) {
                 assertEquals(
                         Solver.pose(key).trunk().nose(),

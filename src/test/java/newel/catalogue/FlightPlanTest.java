@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import newel.Shipped;
 import org.junit.jupiter.api.Test;
 
 class FlightPlanTest {
@@ -55,7 +56,7 @@ class FlightPlanTest {
 
     @Test
     void the_shipped_movements_stand_so_too_and_stay_readable() {
-        for (Movement movement : Catalogues.read().orStop().movements()) {
+        for (Movement movement : Shipped.CATALOGUE.movements()) {
             check(movement, movement.id());
             assertTrue(FlightPlan.of(movement).columns() <= 12, movement.id() + " is too wide");
         }

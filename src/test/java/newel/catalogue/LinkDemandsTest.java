@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.TreeSet;
+import newel.Shipped;
 import org.junit.jupiter.api.Test;
 
 class LinkDemandsTest {
-    private static final Catalogue CATALOGUE = Catalogues.read().orStop();
+    private static final Catalogue CATALOGUE = Shipped.CATALOGUE;
 
     @Test
     void every_link_of_the_catalogue_falls_on_its_axis_and_says_what_rises() {

@@ -36,7 +36,7 @@ class StatementsTest {
         assertTrue(Statements.all()
                 .contains(new Statement(
                         new Rule(
-                                "effort-standingStrength",
+                                "met-standingStrength",
                                 "Ainsworth et al. 2011, Med Sci Sports Exerc 43:1575-1581",
                                 Known.SEEN),
                         "Effort of a week",

@@ -4,19 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.util.List;
+import newel.Shipped;
 import newel.catalogue.Catalogue;
-import newel.catalogue.Catalogues;
 import newel.catalogue.Position;
 import newel.catalogue.Variant;
 import newel.limit.Fitting;
 import newel.limit.Presets;
-import newel.limit.VariantDemands;
 import org.junit.jupiter.api.Test;
 
 class CoverageTest {
-    private static final Catalogue CATALOGUE = Catalogues.read().orStop();
+    private static final Catalogue CATALOGUE = Shipped.CATALOGUE;
     private static final Presets PRESETS = Presets.read();
-    private static final Fitting FITTING = new Fitting(VariantDemands.ofBody());
+    private static final Fitting FITTING = Shipped.FITTING;
 
     @Test
     void every_gap_of_the_catalogue_is_explained_and_no_explanation_is_idle() {

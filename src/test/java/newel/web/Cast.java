@@ -31,8 +31,7 @@ public final class Cast {
     /** With a first program. */
     public static ClientId addWithProgram(Stores stores, Client person) {
         ClientId id = add(stores, person);
-        Client kept = stores.clients().find(id).orElseThrow();
-        stores.programs().begin(id, Shipped.drafted(kept));
+        stores.programs().begin(id, Shipped.drafted(person));
         return id;
     }
 

@@ -39,7 +39,7 @@ class GuardTest extends Served {
         assertEquals(403, refused.status());
         assertEquals(
                 1, running.stores.programs().of(id).orElseThrow().versions().size());
-        Browser.Page allowed = browser.press(browser.get(program), "Draft anew", java.util.Map.of());
+        Browser.Page allowed = browser.press(browser.get(program), "Compose again", java.util.Map.of());
         assertEquals(200, allowed.status());
         assertEquals(
                 2, running.stores.programs().of(id).orElseThrow().versions().size());

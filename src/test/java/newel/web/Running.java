@@ -5,18 +5,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import newel.catalogue.Catalogue;
-import newel.catalogue.Catalogues;
-import newel.limit.VariantDemands;
+import newel.Shipped;
 import newel.store.Database;
 import newel.store.Stores;
 
 /** A real server on a free port over a real database, on the third of March 2026. */
 public final class Running implements AutoCloseable {
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
-
-    private static final Catalogue CATALOGUE = Catalogues.read().orStop();
-    private static final VariantDemands DEMANDS = VariantDemands.ofBody();
 
     public final Database database;
     public final Stores stores;
@@ -25,7 +20,7 @@ public final class Running implements AutoCloseable {
     public Running(Path folder) {
         database = Database.open(folder.resolve("newel.db"));
         stores = Stores.of(database, CLOCK);
-        Practice practice = new Practice(CATALOGUE, DEMANDS, CLOCK);
+        Practice practice = new Practice(Shipped.CATALOGUE, Shipped.DEMANDS, CLOCK);
         server = new Server(0, URI.create("http://127.0.0.1"), stores, practice).start();
     }
 

@@ -56,7 +56,7 @@ class HandoutPagesTest extends Served {
         int stop = text.indexOf("Stop at once if you have");
         int mind = text.indexOf("Keep your sore arm below shoulder height");
         int call = text.indexOf("0555 014 233");
-        int first = text.indexOf("Warm-up");
+        int first = text.indexOf("Start", call);
         assertTrue(0 < stop && stop < mind && mind < call && call < first, text.substring(0, 600));
     }
 

@@ -337,7 +337,7 @@ class MovementPagesTest extends Served {
         Browser.Page program = browser.press(page, "Put it in the place of that form", Map.of());
 
         assertEquals("/clients/" + id.value() + "/program", program.path());
-        assertTrue(program.text(".note").endsWith("This is version 2."), program.text(".note"));
+        assertTrue(program.text(".note").endsWith("This is version 2. Undo"), program.text(".note"));
         assertEquals(
                 other.id(),
                 running.stores
