@@ -13,6 +13,9 @@ import newel.store.Stores;
 public final class Running implements AutoCloseable {
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
 
+    /** What forms ask is worked out once for all tests. */
+    private static final Practice PRACTICE = new Practice(Shipped.CATALOGUE, Shipped.DEMANDS, CLOCK);
+
     public final Database database;
     public final Stores stores;
     private final Server server;
@@ -20,8 +23,7 @@ public final class Running implements AutoCloseable {
     public Running(Path folder) {
         database = Database.open(folder.resolve("newel.db"));
         stores = Stores.of(database, CLOCK);
-        Practice practice = new Practice(Shipped.CATALOGUE, Shipped.DEMANDS, CLOCK);
-        server = new Server(0, URI.create("http://127.0.0.1"), stores, practice).start();
+        server = new Server(0, URI.create("http://127.0.0.1"), stores, PRACTICE).start();
     }
 
     public Browser browser() {
