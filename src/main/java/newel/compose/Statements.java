@@ -75,7 +75,7 @@ public final class Statements {
         }
         return new Statement(
                 new Rule(
-                        "effort-" + entry.getKey(),
+                        "met-" + entry.getKey(),
                         value.path("source").asText(),
                         known(value.path("known").asText())),
                 EFFORT,
