@@ -55,6 +55,11 @@ final class Assembly {
                 >= wish.least();
     }
 
+    /** Nothing is left that could stand anywhere. */
+    boolean empty() {
+        return places.isEmpty();
+    }
+
     /** Made when it is first asked for: of many wishes it is enough to know whether anything serves them. */
     Problem problem() {
         if (problem == null) {

@@ -39,7 +39,7 @@ final class Holding {
             attempt = making.apply(active);
         }
         while (true) {
-            if (Solver.solve(attempt.problem(), new Budget(SOLVING)) instanceof Answer.Found found) {
+            if (solved(attempt) instanceof Answer.Found found) {
                 return new Held(attempt, found, givenUp, List.of());
             }
             List<Rule> conflict = Conflict.smallest(active, this::mayHold);
@@ -55,8 +55,14 @@ final class Holding {
         }
     }
 
+    private static Answer solved(Assembly attempt) {
+        return attempt.empty() ? new Answer.Impossible() : Solver.solve(attempt.problem(), new Budget(SOLVING));
+    }
+
     private boolean mayHold(List<Rule> rules) {
-        return !(Feasibility.find(making.apply(rules).problem(), new Budget(ONE_CHECK)) instanceof Answer.Impossible);
+        Assembly attempt = making.apply(rules);
+        return !attempt.empty()
+                && !(Feasibility.find(attempt.problem(), new Budget(ONE_CHECK)) instanceof Answer.Impossible);
     }
 
     /** What nothing that fits can serve is given up at once, without a search. */

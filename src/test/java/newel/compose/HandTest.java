@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import newel.People;
 import newel.Shipped;
 import newel.catalogue.Dose;
+import newel.catalogue.Movement;
 import newel.catalogue.Purpose;
 import newel.client.Client;
 import newel.limit.Share;
@@ -138,6 +140,15 @@ class HandTest {
                 .wantingMoreOf(Set.of(Purpose.LEGS, Purpose.ARMS, Purpose.BALANCE));
 
         sound(hand, made(hand));
+    }
+
+    @Test
+    void with_everything_left_out_nothing_can_be_made() {
+        Set<String> all = CATALOGUE.movements().stream().map(Movement::id).collect(Collectors.toSet());
+
+        assertInstanceOf(
+                Composed.Refused.class,
+                COMPOSER.compose(wish().withHand(Hand.FREE.banning(all)), Shipped.suiting(PERSON)));
     }
 
     @Test

@@ -49,7 +49,7 @@ record BriefWords(Catalogue catalogue) {
         return conflict.isEmpty()
                 ? "No session could be made of this. Ask for less."
                 : "No session can be made. These cannot hold together: "
-                        + conflict.stream().map(Telling::line).collect(Collectors.joining("; "))
+                        + String.join("; ", Telling.lines(conflict))
                         + ". Change one of them.";
     }
 }

@@ -29,7 +29,7 @@ public record NoProgramPage(
                 screening.face(),
                 client.wishes().minutes(),
                 client.wishes().goals().stream().map(goal -> goal.words()).toList(),
-                conflict.stream().map(Telling::line).toList(),
+                Telling.lines(conflict),
                 screening.permission() != Permission.NOTHING);
     }
 }

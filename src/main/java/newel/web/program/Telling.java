@@ -1,8 +1,10 @@
 package newel.web.program;
 
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Variant;
 import newel.compose.Account;
@@ -15,6 +17,8 @@ import newel.web.movement.MovementWords;
 
 /** Tells what composing said, in words for the instructor. */
 record Telling(Catalogue catalogue) {
+    private static final int MOST_LINES = 6;
+
     ProgramPage.Told told(Optional<Account> account) {
         return new ProgramPage.Told(
                 account.map(Telling::proof).orElse(""),
@@ -40,10 +44,19 @@ record Telling(Catalogue catalogue) {
     private static ProgramPage.Given given(GivenUp given) {
         return new ProgramPage.Given(
                 given.wish(),
-                given.conflict().stream()
+                lines(given.conflict().stream()
                         .filter(line -> !line.equals(given.wish()))
-                        .map(Telling::line)
-                        .toList());
+                        .toList()));
+    }
+
+    /** What cannot hold together, told so far as one reads on. */
+    static List<String> lines(List<String> conflict) {
+        List<String> told =
+                conflict.stream().limit(MOST_LINES).map(Telling::line).collect(Collectors.toCollection(ArrayList::new));
+        if (conflict.size() > MOST_LINES) {
+            told.add("And %d more".formatted(conflict.size() - MOST_LINES));
+        }
+        return told;
     }
 
     /** A wish or a limit that stands against something, as a line of its own. */
