@@ -15,7 +15,7 @@ import newel.compose.exact.Solver;
  * least, and solves again.
  */
 final class Holding {
-    private static final long SOLVING = 3 * Budget.INTERACTIVE;
+    private static final long SOLVING = 4 * Budget.INTERACTIVE;
     private static final long ONE_CHECK = Budget.INTERACTIVE / 8;
 
     /** Where the budget ended before anything was found or ruled out. */

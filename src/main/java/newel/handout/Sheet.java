@@ -6,6 +6,7 @@ import newel.figure.Picture;
 /**
  * One movement on the paper.
  *
+ * @param pace how fast and how hard
  * @param range how far to go, where it is not the whole way; empty otherwise
  * @param careful a caution of the instructor's for a movement kept with a reason; empty otherwise
  */
@@ -15,6 +16,7 @@ public record Sheet(
         String why,
         Picture picture,
         String dose,
+        String pace,
         String range,
         List<String> setUp,
         List<String> steps,

@@ -117,9 +117,10 @@ final class WeekPlan {
             case WARM_UP -> "Start easy. You should be able to chat all the time.";
             case BALANCE -> "Stand where you can hold on. Have somebody near if you feel unsteady.";
             case ROUND ->
-                block.passes() < 2
-                        ? "Do each of these one time. Rest and drink when you need to."
-                        : "Do each of these one time. Then do them all again. Rest and drink when you need to.";
+                (block.passes() < 2
+                                ? "Do each of these one time. "
+                                : "Do each of these one time. Then do them all again. ")
+                        + "Rest %d seconds after each, or more. Drink when you need to.".formatted(block.restSeconds());
             case COOL_DOWN -> "Slow down. Stretch until you feel a mild pull, never pain.";
         };
     }
@@ -133,6 +134,7 @@ final class WeekPlan {
                 movement.why(),
                 Pictures.of(variant, item.share(), look),
                 DoseWords.of(item.dose(), variant.sides()),
+                (PaceWords.pace(item.dose(), variant) + " " + PaceWords.effort(variant)).strip(),
                 RangeWords.of(item.share()),
                 variant.words().setUp(),
                 variant.words().steps(),

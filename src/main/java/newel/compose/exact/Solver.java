@@ -3,9 +3,9 @@ package newel.compose.exact;
 /** Solves a problem: a tuned bound, a first solution, fixing, then label setting in growing width. */
 public final class Solver {
     private static final int ROOT_PASSES = 120;
-    private static final int MORE_PASSES = 40;
+    private static final int MORE_PASSES = 500;
     private static final int FIRST_WIDTH = 64;
-    private static final int[] WIDTHS = {1_000, 8_000, 60_000};
+    private static final int[] WIDTHS = {500, 2_000, 8_000, 60_000};
 
     private final Problem problem;
     private final Budget budget;
@@ -61,16 +61,14 @@ public final class Solver {
         Relaxation guide = new Fixing(root, incumbent, budget).fix();
         long open = guide.bound;
         for (int width : widths) {
-            long before = incumbent.value();
             long cutOff = new LabelSetting(guide.tables, guide, incumbent, budget).search(width);
             open = Math.min(open, cutOff);
             if (open < incumbent.value() || budget.spent()) {
                 return open;
             }
-            if (incumbent.value() > before) {
-                Relaxation tighter = new Ascent(guide.tables, guide.prices, budget, incumbent).tighten(MORE_PASSES);
-                guide = new Fixing(tighter, incumbent, budget).fix();
-            }
+            Relaxation tighter = new Ascent(guide.tables, guide.prices, budget, incumbent).tighten(MORE_PASSES);
+            open = Math.min(open, tighter.bound);
+            guide = new Fixing(tighter, incumbent, budget).fix();
         }
         return open;
     }

@@ -61,6 +61,7 @@ public record ProgramPage(
             String motion,
             String name,
             String dose,
+            String pace,
             List<Box> doseBoxes,
             String doseFault,
             String range,

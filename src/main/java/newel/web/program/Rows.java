@@ -15,6 +15,7 @@ import newel.compose.Item;
 import newel.compose.Session;
 import newel.compose.Timing;
 import newel.handout.DoseWords;
+import newel.handout.PaceWords;
 import newel.handout.Pictures;
 import newel.handout.RangeWords;
 import newel.program.Version;
@@ -73,6 +74,7 @@ record Rows(Catalogue catalogue, Timing timing) {
                 Drawn.motion(variant, item.share(), look),
                 variant.name(),
                 DoseWords.of(item.dose(), variant.sides()),
+                pace(item, variant),
                 refused ? DoseBoxes.typed(refusal) : DoseBoxes.of(item),
                 refused ? refusal.why() : "",
                 RangeWords.of(item.share()),
@@ -80,6 +82,10 @@ record Rows(Catalogue catalogue, Timing timing) {
                 item.override(),
                 reasons,
                 open ? stair(known, variant) : List.of());
+    }
+
+    private static String pace(Item item, Variant variant) {
+        return (PaceWords.pace(item.dose(), variant) + " Effort %d of 10.".formatted(variant.effort())).strip();
     }
 
     private List<String> why(Item item) {

@@ -22,8 +22,12 @@ final class CpSatJudge {
     private final LinearExprBuilder value = LinearExpr.newBuilder();
     private final LinearExprBuilder seconds = LinearExpr.newBuilder();
 
-    private CpSatJudge(Problem problem) {
+    /** Values of a point, so that ties are decided too, or 1, which leaves them to it. */
+    private final boolean ties;
+
+    private CpSatJudge(Problem problem, boolean ties) {
         this.problem = problem;
+        this.ties = ties;
     }
 
     static boolean here() {
@@ -35,18 +39,27 @@ final class CpSatJudge {
         }
     }
 
+    /** Decides ties as ours does. */
     static Verdict judge(Problem problem, double limitSeconds) {
-        CpSatJudge judge = new CpSatJudge(problem);
-        judge.slots();
-        judge.neighbours();
-        judge.families();
-        judge.demands();
-        judge.runs(true);
-        judge.runs(false);
-        judge.model.addLinearConstraint(
-                judge.seconds, problem.window().least(), problem.window().most());
-        judge.model.maximize(judge.value);
-        return judge.solved(limitSeconds);
+        return new CpSatJudge(problem, true).judged(limitSeconds);
+    }
+
+    /** An easier question: the best score, whichever items have it. */
+    static Verdict score(Problem problem, double limitSeconds) {
+        return new CpSatJudge(problem, false).judged(limitSeconds);
+    }
+
+    private Verdict judged(double limitSeconds) {
+        slots();
+        neighbours();
+        families();
+        demands();
+        runs(true);
+        runs(false);
+        model.addLinearConstraint(
+                seconds, problem.window().least(), problem.window().most());
+        model.maximize(value);
+        return solved(limitSeconds);
     }
 
     private Verdict solved(double limitSeconds) {
@@ -68,7 +81,8 @@ final class CpSatJudge {
                 }
             }
         }
-        return new Verdict(true, Ties.points(Math.round(solver.objectiveValue())), ids);
+        long best = Math.round(solver.objectiveValue());
+        return new Verdict(true, ties ? Ties.points(best) : (int) best, ids);
     }
 
     private void slots() {
@@ -78,7 +92,7 @@ final class CpSatJudge {
             for (Candidate c : problem.slots().get(s).candidates()) {
                 BoolVar x = model.newBoolVar(c.id());
                 these.add(x);
-                value.addTerm(x, Ties.value(c.points(), s, c.id(), slots));
+                value.addTerm(x, ties ? Ties.value(c.points(), s, c.id(), slots) : c.points());
                 seconds.addTerm(x, c.seconds());
             }
             model.addExactlyOne(these.toArray(Literal[]::new));
@@ -109,7 +123,7 @@ final class CpSatJudge {
                         BoolVar y = model.newBoolVar("");
                         out.add(y);
                         into.computeIfAbsent(q, each -> LinearExpr.newBuilder()).add(y);
-                        value.addTerm(y, -penalty * Ties.POINT);
+                        value.addTerm(y, ties ? -penalty * Ties.POINT : -penalty);
                         seconds.addTerm(y, problem.transitions().seconds(s, p, q));
                     }
                 }

@@ -98,7 +98,7 @@ public class SolverBench {
     @Benchmark
     @Warmup(iterations = 0)
     public Verdict cpSat(All all, Count count) {
-        return counted(CpSatJudge.judge(all.problem, CP_SAT_SECONDS), count);
+        return counted(CpSatJudge.score(all.problem, CP_SAT_SECONDS), count);
     }
 
     @Benchmark
