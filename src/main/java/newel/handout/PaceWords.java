@@ -22,7 +22,7 @@ public final class PaceWords {
     public static String effort(Variant variant) {
         return variant.effort() < TALKS_AND_CANNOT_SING
                 ? "Easy: you could sing."
-                : "You can talk, but not sing. If you cannot talk, do fewer.";
+                : "You can talk, not sing. If you cannot talk, do fewer.";
     }
 
     private PaceWords() {}

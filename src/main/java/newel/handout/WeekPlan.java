@@ -117,10 +117,8 @@ final class WeekPlan {
             case WARM_UP -> "Start easy. You should be able to chat all the time.";
             case BALANCE -> "Stand where you can hold on. Have somebody near if you feel unsteady.";
             case ROUND ->
-                (block.passes() < 2
-                                ? "Do each of these one time. "
-                                : "Do each of these one time. Then do them all again. ")
-                        + "Rest %d seconds after each, or more. Drink when you need to.".formatted(block.restSeconds());
+                (block.passes() < 2 ? "Do each one time. " : "Do each one time. Then do them all again. ")
+                        + "Rest %d seconds or more after each.".formatted(block.restSeconds());
             case COOL_DOWN -> "Slow down. Stretch until you feel a mild pull, never pain.";
         };
     }

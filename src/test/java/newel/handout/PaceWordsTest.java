@@ -22,7 +22,7 @@ class PaceWordsTest {
                 .variants()
                 .forEach(variant -> assertEquals(
                         variant.effort() >= 5
-                                ? "You can talk, but not sing. If you cannot talk, do fewer."
+                                ? "You can talk, not sing. If you cannot talk, do fewer."
                                 : "Easy: you could sing.",
                         PaceWords.effort(variant),
                         variant.id()));
