@@ -8,12 +8,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import newel.casefile.Demo;
 import newel.catalogue.Catalogue;
 import newel.catalogue.Catalogues;
 import newel.client.Client;
-import newel.client.ClientId;
 import newel.compose.Composer;
 import newel.limit.Limitation;
 import newel.limit.VariantDemands;
@@ -80,19 +80,20 @@ final class Serve {
         });
     }
 
-    /** The demo cast; those who may begin have a program already. */
+    /** The demo cast; those who may begin have a program already, composed side by side. */
     private static void demo(Stores stores, Practice practice) {
         stores.practice().save(Demo.settings());
-        for (Client client : Demo.clients(practice.presets(), practice.today())) {
-            ClientId id = stores.clients().add(withIds(client));
-            Client kept = stores.clients().find(id).orElseThrow();
-            if (practice.screening(kept).permission() == Permission.START) {
-                practice.drafting(kept)
-                        .first()
+        List<Client> cast = Demo.clients(practice.presets(), practice.today()).stream()
+                .map(client -> stores.clients().add(withIds(client)))
+                .flatMap(id -> stores.clients().find(id).stream())
+                .toList();
+        cast.parallelStream()
+                .filter(client -> practice.screening(client).permission() == Permission.START)
+                .map(client -> Map.entry(client.id(), practice.drafting(client).first()))
+                .toList()
+                .forEach(drafted -> drafted.getValue()
                         .made()
-                        .ifPresent(first -> stores.programs().begin(id, first));
-            }
-        }
+                        .ifPresent(first -> stores.programs().begin(drafted.getKey(), first)));
     }
 
     /** A case file's limitations are numbered within the file; in the database each needs a key of its own. */
