@@ -22,14 +22,18 @@ public final class Statements {
                 .forEach(entry -> all.add(new Statement(
                         new Rule("weight-" + entry.getKey(), "Newel", Known.DESIGN_CHOICE),
                         WEIGHS,
-                        "%s: %d points. %s"
+                        "%s: %s. %s"
                                 .formatted(
                                         words(entry.getKey()),
-                                        entry.getValue().path("points").asInt(),
+                                        points(entry.getValue().path("points").asInt()),
                                         entry.getValue().path("why").asText()))));
         Costs.read("timing.yaml").properties().forEach(entry -> times(entry, all));
         Costs.read("activity.yaml").properties().forEach(entry -> all.add(effort(entry)));
         return all;
+    }
+
+    private static String points(int points) {
+        return (points < 0 ? "−" : "") + Math.abs(points) + (Math.abs(points) == 1 ? " point" : " points");
     }
 
     private static void times(Map.Entry<String, JsonNode> entry, List<Statement> all) {

@@ -21,9 +21,19 @@ class StatementsTest {
         assertEquals(Weight.values().length, told.size());
         for (Weight weight : Weight.values()) {
             assertTrue(
-                    told.stream().anyMatch(says -> says.endsWith(weight.points() + " points. " + weight.why())),
+                    told.stream()
+                            .anyMatch(says ->
+                                    says.contains(Math.abs(weight.points()) + " point") && says.endsWith(weight.why())),
                     weight.why());
         }
+    }
+
+    @Test
+    void points_lost_have_a_minus_sign() {
+        assertTrue(Statements.all().stream()
+                .map(Statement::says)
+                .anyMatch(
+                        "Take up: −1 point. Taking things up and putting them down breaks the flow a little."::equals));
     }
 
     @Test
