@@ -26,6 +26,7 @@ final class SimulatedTable {
     private final List<String> broken = new ArrayList<>();
     private final List<Double> millis = new ArrayList<>();
     private final List<Double> millisOf25 = new ArrayList<>();
+    private final List<Double> millisWithConflict = new ArrayList<>();
     private final Map<String, Integer> missed = new TreeMap<>();
     private final Map<String, Integer> refusals = new TreeMap<>();
     private final Map<String, Integer> leftOut = new TreeMap<>();
@@ -40,6 +41,9 @@ final class SimulatedTable {
             millis.add(taken);
             if (wish.minutes() == 25) {
                 millisOf25.add(taken);
+            }
+            if (!(composed instanceof Composed.Made made && made.givenUp().isEmpty())) {
+                millisWithConflict.add(taken);
             }
         }
         switch (composed) {
@@ -90,6 +94,7 @@ final class SimulatedTable {
         out.println("not proved: " + open);
         times(out, "all, ms", millis);
         times(out, "25 minutes, ms", millisOf25);
+        times(out, "with a conflict named, ms", millisWithConflict);
         out.println("most often given up, and what stands against it:");
         most(out, missed);
         out.println("refused for:");
