@@ -3,7 +3,6 @@ package newel.web.falls;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import newel.People;
@@ -14,30 +13,11 @@ import newel.client.FallsItem;
 import newel.screen.FallsScore;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
+import newel.web.Served;
 import newel.web.form.Choice;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class FallsPagesTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
+class FallsPagesTest extends Served {
 
     @Test
     void the_questionnaire_is_kept_counted_and_changes_what_is_asked_next() {

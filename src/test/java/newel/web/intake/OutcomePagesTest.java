@@ -3,7 +3,6 @@ package newel.web.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,32 +17,18 @@ import newel.screen.Screening;
 import newel.screen.Urgency;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** From the questions of an intake to an emergency, a same-day and a routine outcome, each as the instructor sees it. */
-class OutcomePagesTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
+class OutcomePagesTest extends Served {
     private ClientId id;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
         running.stores.practice().save(Demo.settings());
-        browser = running.browser();
         id = Cast.add(running.stores, People.fitAndBored());
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

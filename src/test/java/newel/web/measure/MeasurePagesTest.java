@@ -3,7 +3,6 @@ package newel.web.measure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,40 +25,26 @@ import newel.client.Vitals;
 import newel.client.Wishes;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
+import newel.web.Served;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Tests in the home, for a woman of 73 with nothing measured. Today is 3 March 2026. */
-class MeasurePagesTest {
+class MeasurePagesTest extends Served {
     private static final LocalDate DAY = LocalDate.of(2026, 2, 20);
     private static final LocalDate BEFORE = LocalDate.of(2025, 11, 18);
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
     private ClientId id;
     private String measures;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
-        browser = running.browser();
         id = Cast.add(running.stores, unmeasured(People.painfulShoulder()));
         measures = "/clients/" + id.value() + "/measures";
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

@@ -2,7 +2,6 @@ package newel.web.pain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,32 +9,18 @@ import newel.People;
 import newel.client.ClientId;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PainPagesTest {
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
+class PainPagesTest extends Served {
     private ClientId id;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
-        browser = running.browser();
         id = Cast.add(running.stores, People.kneesAndPressure());
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     private static Map<String, Object> knee() {

@@ -3,7 +3,6 @@ package newel.web.practice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,30 +21,11 @@ import newel.store.Stores;
 import newel.web.Browser;
 import newel.web.Cast;
 import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class PracticePagesTest {
+class PracticePagesTest extends Served {
     private static final String UNSET = "Set your practice's name, phone and country.";
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void until_it_is_set_the_app_works_and_one_place_asks_for_it() {

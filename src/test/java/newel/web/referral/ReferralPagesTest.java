@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -29,35 +28,22 @@ import newel.screen.Urgency;
 import newel.web.Browser;
 import newel.web.Cast;
 import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
+import newel.web.Served;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A note from its opening to its answer. */
-class ReferralPagesTest {
+class ReferralPagesTest extends Served {
     private static final String SWELLING = "Both ankles swell.";
 
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
     private ClientId id;
     private String client;
 
     @BeforeEach
     void start() {
-        running = new Running(folder);
         running.stores.practice().save(Demo.settings());
-        browser = running.browser();
         id = Cast.add(running.stores, People.mustBeReferred());
         client = "/clients/" + id.value();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
     }
 
     @Test

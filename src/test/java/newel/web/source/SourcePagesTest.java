@@ -3,7 +3,6 @@ package newel.web.source;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,33 +14,13 @@ import newel.source.Known;
 import newel.source.Statement;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import newel.web.Served;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Every rule with its source, and who signed it off. */
-class SourcePagesTest {
+class SourcePagesTest extends Served {
     private static final Rulebook BOOK = Shipped.rulebook(Presets.read());
     private static final String NEEDED = "Needs a clinician's sign-off";
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     @Test
     void every_rule_stands_there_with_its_words_source_and_how_it_is_known() {

@@ -3,7 +3,6 @@ package newel.web.today;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,34 +18,14 @@ import newel.screen.Checked;
 import newel.screen.Today;
 import newel.web.Browser;
 import newel.web.Cast;
-import newel.web.Running;
+import newel.web.Served;
 import newel.web.form.Choice;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class TodayPagesTest {
+class TodayPagesTest extends Served {
     private static final String PRESS = "May it go on?";
-
-    @TempDir
-    Path folder;
-
-    private Running running;
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        running = new Running(folder);
-        browser = running.browser();
-    }
-
-    @AfterEach
-    void stop() {
-        running.close();
-    }
 
     private static Map<String, Object> well() {
         Map<String, Object> typed = new HashMap<>();
