@@ -27,7 +27,7 @@ public final class Handouts {
                 version.number(),
                 version.made(),
                 days(version),
-                client.wishes().minutes(),
+                version.origin().brief().or(client.wishes().minutes()).minutes(),
                 cautions(client),
                 StopSigns.ALL,
                 client.profile().toCall(),

@@ -59,6 +59,7 @@ class BriefPagesTest extends Served {
         assertEquals(
                 List.of("arms", "balance"),
                 next.html().select("[name=more][checked]").eachAttr("value"));
+        assertTrue(browser.get(program + "/handout").text(".plan").contains("about 20 minutes"));
         assertTrue(
                 next.text(".reason")
                         .startsWith(
